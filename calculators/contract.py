@@ -1,0 +1,414 @@
+"""What a calculator is: the fields it asks, the relations between them, and what an answer is made of.
+
+A calculator declares itself once with these classes; reading input, solving, checking, the page, the JSON API and
+the tests' walk are all derived from the declaration. Everything a reader will see is a `Message` (an id and its
+parameters), never a sentence: the catalogue turns it into the reader's language.
+"""
+
+from calculators import quantities
+from calculators.quantities import PhysicalQuantity
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+UNKNOWN = "unknown"  # what a field holds when the welder says honestly that it is not known
+
+
+# ---------------------------------------------------------------- words
+
+
+class Message:
+    """A sentence to be: its id in the catalogue and the parameters that go into it."""
+
+    def __init__(self, id: str, parameters: tuple[tuple[str, object], ...] = ()) -> None:
+        self.id = id
+        self.parameters = parameters
+
+
+def say(id: str, **parameters: object) -> Message:
+    """Return the Message `id`; a parameter is text, an integer, a Measured or another Message."""
+    return Message(id, tuple((key, parameters[key]) for key in sorted(parameters)))
+
+
+class Measured:
+    """A number with its quantity, to be shown in the reader's units; `value` is in coherent SI."""
+
+    def __init__(self, value: float, quantity: str, figures: int | None = None, unit: str | None = None) -> None:
+        self.value = value
+        self.quantity = quantities.quantity(quantity)
+        self.figures = figures
+        self.unit = unit
+
+
+class Plain:
+    """A bare number in a sentence, shown with `figures` significant figures."""
+
+    def __init__(self, value: float, figures: int = 3) -> None:
+        self.value = value
+        self.figures = figures
+
+
+# ---------------------------------------------------------------- fields
+
+
+class Field:
+    """One thing the calculator asks. `when` = (choice field, values) makes it conditional on that choice."""
+
+    kind = ""
+
+    def __init__(self, name: str, optional: bool, when: tuple[str, tuple[str, ...]] | None, hint: bool) -> None:
+        self.name = name
+        self.optional = optional
+        self.when = when
+        self.hint = hint
+
+
+class Quantity(Field):
+    """A number with a unit. Its vocabulary entry gives units and range; both can be narrowed here.
+
+    `low`, `high` : limits in the entry's `si` unit, where the method holds for less than the vocabulary allows.
+    `presets`     : typed texts of what a welder really has in hand.
+    `whole`       : only whole numbers.
+    `may_be_unknown` : the reader may say so honestly; the value is then UNKNOWN.
+    """
+
+    kind = "quantity"
+
+    def __init__(
+        self,
+        name: str,
+        quantity: str | None = None,
+        optional: bool = False,
+        when: tuple[str, tuple[str, ...]] | None = None,
+        hint: bool = False,
+        low: float | None = None,
+        high: float | None = None,
+        presets: tuple[str, ...] = (),
+        whole: bool = False,
+        may_be_unknown: bool = False,
+        timer: bool = False,
+    ) -> None:
+        super().__init__(name, optional, when, hint)
+        self.quantity: PhysicalQuantity = quantities.quantity(quantity or name)
+        self.low = self.quantity.low if low is None else low
+        self.high = self.quantity.high if high is None else high
+        self.presets = presets
+        self.whole = whole
+        self.may_be_unknown = may_be_unknown
+        self.timer = timer
+
+
+class Choice(Field):
+    """One of a few words. Without a default it must be chosen, unless it is optional."""
+
+    kind = "choice"
+
+    def __init__(
+        self,
+        name: str,
+        options: tuple[str, ...],
+        default: str | None = None,
+        optional: bool = False,
+        when: tuple[str, tuple[str, ...]] | None = None,
+        hint: bool = False,
+    ) -> None:
+        super().__init__(name, optional, when, hint)
+        self.options = options
+        self.default = default
+
+
+class Text(Field):
+    """A few words typed by the reader, kept and shown as typed, at most `longest` characters."""
+
+    kind = "text"
+
+    def __init__(
+        self,
+        name: str,
+        longest: int = 60,
+        optional: bool = False,
+        when: tuple[str, tuple[str, ...]] | None = None,
+        hint: bool = False,
+    ) -> None:
+        super().__init__(name, optional, when, hint)
+        self.longest = longest
+
+
+class Rows(Field):
+    """The same few fields repeated, named `name-1-field`, `name-2-field` ... in an address."""
+
+    kind = "rows"
+
+    def __init__(self, name: str, fields: tuple[Field, ...], most: int, hint: bool = False) -> None:
+        super().__init__(name, True, None, hint)
+        self.fields = fields
+        self.most = most
+
+
+class Relation:
+    """Fields bound by one equation, any one of which can be the blank.
+
+    `solve(unknown, values)` returns the unknown in coherent SI from the others. `check` names the field that is
+    worked out again when none is blank. A relation that is not `required` takes part only once one of
+    `its_own` fields is filled in.
+    """
+
+    def __init__(
+        self,
+        fields: tuple[str, ...],
+        solve: "Callable[[str, dict[str, float]], float]",
+        check: str,
+        required: bool = True,
+        its_own: tuple[str, ...] = (),
+    ) -> None:
+        self.fields = fields
+        self.solve = solve
+        self.check = check
+        self.required = required
+        self.its_own = its_own
+
+
+# ---------------------------------------------------------------- answers
+
+
+class Source:
+    """Where a number comes from. The title is a citation and stays as published; `standing` is one of STANDINGS."""
+
+    def __init__(self, title: str, standing: str) -> None:
+        self.title = title
+        self.standing = standing
+
+
+STANDINGS = ("standard", "law", "published", "common practice", "from memory")
+
+
+class Number:
+    """A number of the answer, [coherent SI], with its band where the method is an estimate."""
+
+    kind = "number"
+
+    def __init__(
+        self,
+        name: str,
+        value: float,
+        quantity: str | None = None,
+        low: float | None = None,
+        high: float | None = None,
+        band: Message | None = None,
+        label: Message | None = None,
+        figures: int | None = None,
+        in_words: Message | None = None,
+    ) -> None:
+        self.name = name
+        self.value = value
+        self.quantity = quantities.quantity(quantity or name)
+        self.low = low
+        self.high = high
+        self.band = band
+        self.label = label
+        self.figures = figures
+        self.in_words = in_words
+
+
+class Words:
+    """An answer in words."""
+
+    kind = "words"
+
+    def __init__(self, name: str, message: Message, label: Message | None = None) -> None:
+        self.name = name
+        self.message = message
+        self.label = label
+
+
+class Table:
+    """Rows of cells under headings; a cell is a Message, a Measured, a Plain or citation-like text."""
+
+    kind = "table"
+
+    def __init__(
+        self, name: str, caption: Message, columns: tuple[Message, ...], rows: tuple[tuple[object, ...], ...]
+    ) -> None:
+        self.name = name
+        self.caption = caption
+        self.columns = columns
+        self.rows = rows
+
+
+class Finding:
+    """One of several ranked possibilities: what, how sure (a word), and why."""
+
+    def __init__(self, what: Message, sureness: Message, why: Message) -> None:
+        self.what = what
+        self.sureness = sureness
+        self.why = why
+
+
+class Findings:
+    """Possibilities, the likeliest first."""
+
+    kind = "findings"
+
+    def __init__(self, name: str, heading: Message, items: tuple[Finding, ...]) -> None:
+        self.name = name
+        self.heading = heading
+        self.items = items
+
+
+class Drawing:
+    """A line drawing: `shapes` are (form, whole-number coordinates, style, label or None).
+
+    Forms: `line` (x1 y1 x2 y2 ...; a polyline), `area` (a closed polygon), `circle` (x y r), `text` (x y).
+    Coordinates are whole numbers, since the last bits of the two maths libraries differ.
+    """
+
+    kind = "drawing"
+
+    def __init__(
+        self,
+        name: str,
+        width: int,
+        height: int,
+        title: Message,
+        description: Message,
+        shapes: tuple[tuple[str, tuple[int, ...], str, object], ...],
+    ) -> None:
+        self.name = name
+        self.width = width
+        self.height = height
+        self.title = title
+        self.description = description
+        self.shapes = shapes
+
+
+class Verdict:
+    """Whether a limit is kept: `inside`, `outside` or `unclear`.
+
+    `message` follows that word, short enough to stay in sight; `remedy` says what would change the verdict.
+    """
+
+    def __init__(self, state: str, message: Message, remedy: Message | None = None) -> None:
+        self.state = state
+        self.message = message
+        self.remedy = remedy
+
+
+class Next:
+    """A question to ask next, carrying values: `carried` is ((field of that calculator, Measured or text), ...)."""
+
+    def __init__(self, calculator: str, message: Message, carried: tuple[tuple[str, object], ...]) -> None:
+        self.calculator = calculator
+        self.message = message
+        self.carried = carried
+
+
+class Answer:
+    """Everything an answer shows. The first of `results` is the headline."""
+
+    def __init__(
+        self,
+        results: tuple[object, ...],
+        working: tuple[Message, ...] = (),
+        notes: tuple[Message, ...] = (),
+        cautions: tuple[Message, ...] = (),
+        sources: tuple[Source, ...] = (),
+        next_questions: tuple[Next, ...] = (),
+        verdict: Verdict | None = None,
+    ) -> None:
+        self.results = results
+        self.working = working
+        self.notes = notes
+        self.cautions = cautions
+        self.sources = sources
+        self.next_questions = next_questions
+        self.verdict = verdict
+
+
+class Refusal(ValueError):
+    """No number, and why: the field at fault ("" if no one field is) and the sentence beside it."""
+
+    def __init__(self, field: str, message: Message) -> None:
+        super().__init__(field + ": " + message.id)
+        self.field = field
+        self.message = message
+
+
+# ---------------------------------------------------------------- the calculator
+
+
+class Given:
+    """What was asked, read: values in coherent SI, choices as words, and the unit each was typed in."""
+
+    def __init__(self) -> None:
+        self.values: dict[str, object] = {}
+        self.units: dict[str, str] = {}
+        self.typed: dict[str, str] = {}
+        self.made: list[str] = []  # names filled in for the reader: by `prepare` or by a relation
+        self.solved_for: str | None = None  # the blank that the question was about
+
+    def has(self, name: str) -> bool:
+        """Return whether `name` holds a value (typed, chosen or solved)."""
+        return self.values.get(name) is not None
+
+    def fill(self, name: str, value: object) -> None:
+        """Fill in a blank that another field decides."""
+        self.values[name] = value
+        self.made.append(name)
+
+    def number(self, name: str) -> float:
+        """Return the value of a quantity field, [coherent SI]."""
+        value = self.values[name]
+        assert isinstance(value, (float, int))
+        return value
+
+    def word(self, name: str) -> str:
+        """Return the chosen word or typed text of a field, or "" if blank."""
+        value = self.values.get(name)
+        return value if isinstance(value, str) else ""
+
+    def rows(self, name: str) -> "list[Given]":
+        """Return the filled rows of a repeated field."""
+        value = self.values.get(name)
+        return value if isinstance(value, list) else []
+
+    def measured(self, name: str, quantity: str | None = None) -> Measured:
+        """Return a quantity field as a Measured that is shown in the unit it was typed in."""
+        return Measured(self.number(name), quantity or name, None, self.units.get(name))
+
+
+class Calculator:
+    """A question a welder asks.
+
+    `prepare(given)` may fill blanks that another field decides (and must say so in the answer); `answer(given)` is
+    called once all required relations are closed, and returns the Answer or raises Refusal or OutOfRange.
+    `english` holds the sentences of its own ids; they are looked up as `<name>.<id>`. `sources` are all it may name;
+    `place` is where it stands in the list of questions, in the order of the work.
+    """
+
+    def __init__(
+        self,
+        name: str,
+        fields: tuple[Field, ...],
+        answer: "Callable[[Given], Answer]",
+        english: dict[str, str],
+        sources: tuple[Source, ...],
+        place: int,
+        relations: tuple[Relation, ...] = (),
+        prepare: "Callable[[Given], None] | None" = None,
+    ) -> None:
+        self.name = name
+        self.fields = fields
+        self.answer = answer
+        self.english = english
+        self.sources = sources
+        self.place = place
+        self.relations = relations
+        self.prepare = prepare
+
+    def field(self, name: str) -> Field:
+        """Return the field of that name; KeyError if there is none."""
+        for field in self.fields:
+            if field.name == name:
+                return field
+        raise KeyError(name)

@@ -1,0 +1,86 @@
+"""The vocabulary: one entry per physical quantity, its units, its defaults and the range that makes sense."""
+
+
+class PhysicalQuantity:
+    """A quantity of the trade: the units it is offered in, the default of each system, a sensible range.
+
+    `low` and `high` are in the unit `si`, which is also the API's default unit. `figures` is how many significant
+    figures an answer shows; `places` gives fixed decimals for a unit instead.
+    """
+
+    def __init__(
+        self,
+        name: str,
+        units: tuple[str, ...],
+        si: str,
+        us: str,
+        low: float,
+        high: float,
+        figures: int = 3,
+        places: tuple[tuple[str, int], ...] = (),
+    ) -> None:
+        self.name = name
+        self.units = units
+        self.si = si
+        self.us = us
+        self.low = low
+        self.high = high
+        self.figures = figures
+        self.places = places
+
+    def unit(self, system: str) -> str:
+        """Return the default unit of `us` or `si`."""
+        return self.us if system == "us" else self.si
+
+    def decimals(self, unit: str) -> int | None:
+        """Return the fixed decimals an answer shows in `unit`, or None for significant figures."""
+        for name, places in self.places:
+            if name == unit:
+                return places
+        return None
+
+
+def _q(name: str, units: tuple[str, ...], si: str, us: str, low: float, high: float, **more: object) -> PhysicalQuantity:
+    return PhysicalQuantity(name, units, si, us, low, high, **more)  # type: ignore[arg-type]
+
+
+_LENGTH = ("in", "ft", "mm", "m")
+_THICK = ("in", "mm")
+_SPEED = ("in/min", "mm/s", "m/min")
+_LINE_ENERGY = ("kJ/in", "kJ/mm", "J/mm")
+
+_ALL = (
+    _q("voltage", ("V",), "V", "V", 5.0, 60.0),
+    _q("current", ("A",), "A", "A", 5.0, 1000.0),
+    _q("travel_speed", _SPEED, "mm/s", "in/min", 0.2, 100.0),
+    _q("weld_length", _LENGTH, "mm", "in", 1.0, 1000000.0),
+    _q("arc_time", ("s", "min", "h"), "min", "min", 0.01, 60000.0),
+    _q("thermal_efficiency", ("", "%"), "", "", 0.2, 1.0),
+    _q("heat_input", _LINE_ENERGY, "J/mm", "kJ/in", 5.0, 20000.0),
+    _q("arc_energy", _LINE_ENERGY, "J/mm", "kJ/in", 5.0, 20000.0),
+    _q("heat_input_limit", _LINE_ENERGY, "J/mm", "kJ/in", 5.0, 20000.0),
+    _q("thickness", _THICK, "mm", "in", 0.1, 300.0, places=(("in", 4), ("mm", 3))),
+    _q("gauge", ("",), "", "", 3.0, 30.0),
+    _q("mass_per_area", ("lb/ft2", "kg/m2"), "kg/m2", "lb/ft2", 0.1, 3000.0, figures=4),
+    _q("wire_feed_speed", ("in/min", "m/min", "mm/s"), "m/min", "in/min", 0.5, 40.0),
+    _q("wire_diameter", _THICK, "mm", "in", 0.5, 4.0, places=(("in", 3), ("mm", 2))),
+    _q("contact_tip_to_work", _THICK, "mm", "in", 3.0, 60.0),
+    _q("gas_flow", ("ft3/h", "L/min"), "L/min", "ft3/h", 1.0, 100.0),
+    _q("cylinder_water_volume", ("L", "ft3"), "L", "L", 0.5, 200.0),
+    _q("cylinder_pressure", ("psi", "bar"), "bar", "psi", 0.0, 300.0),
+    _q("cylinder_temperature", ("degF", "degC"), "degC", "degF", -20.0, 50.0),
+    _q("gas_volume", ("ft3", "L", "m3"), "L", "ft3", 0.0, 100000.0),
+    _q("gas_mass", ("lb", "kg"), "kg", "lb", 0.0, 200.0),
+    _q("wire_mass", ("lb", "kg"), "kg", "lb", 0.001, 1000.0),
+    _q("wire_length", ("ft", "m"), "m", "ft", 0.01, 1000000.0),
+    _q("spool_diameter", _THICK, "mm", "in", 20.0, 1000.0),
+    _q("spool_width", _THICK, "mm", "in", 10.0, 500.0),
+    _q("ratio", ("", "%"), "", "", 0.0, 1000.0),
+    _q("percentage", ("%",), "%", "%", 0.0, 100.0),
+)
+_BY_NAME = {entry.name: entry for entry in _ALL}
+
+
+def quantity(name: str) -> PhysicalQuantity:
+    """Return the vocabulary entry of that name; KeyError if the trade has no such word here."""
+    return _BY_NAME[name]

@@ -1,0 +1,1 @@
+"""How questions arrive and answers are shown. Some modules here run on the phone too: see DEVELOPERS.md."""

@@ -1,0 +1,49 @@
+"""The About page: what the book is, every source with its standing, licences."""
+
+from calculators.contract import say
+from webapp import fragments, shelf
+from webapp.catalogue import Context, sentence
+from webapp.markup import escape, tag
+
+# Name and licence of what runs on the phone or on the server, as their own packages state it.
+PARTS = (
+    ("htmx", "Zero-Clause BSD"),
+    ("MicroPython (WebAssembly build)", "MIT"),
+    ("Flask", "BSD-3-Clause"),
+    ("Pint", "BSD-3-Clause"),
+    ("TinyDB", "MIT"),
+    ("Cheroot", "BSD-3-Clause"),
+)
+
+
+def page(context: Context) -> str:
+    """Return everything inside <main> of the About page."""
+
+    def words(id: str) -> str:
+        return escape(sentence(say(id), context))
+
+    parts = "".join(tag("li", escape(sentence(say("about.part", name=name, licence=licence), context))) for name, licence in PARTS)
+    return (
+        tag("h1", words("about.title"))
+        + tag("p", words("about.what"))
+        + tag("p", words("about.caution"), 'class="caution"')
+        + tag("h2", words("about.keeps"))
+        + tag("p", words("about.keeps.text"))
+        + tag("h2", words("about.sources"))
+        + tag("p", words("about.standings"))
+        + _sources(context)
+        + tag("h2", words("about.licence"))
+        + tag("p", words("about.licence.text"))
+        + tag("h2", words("about.parts"))
+        + tag("ul", parts)
+    )
+
+
+def _sources(context: Context) -> str:
+    out = ""
+    for name in shelf.names():
+        calculator = shelf.calculator(name)
+        assert calculator is not None
+        items = "".join(fragments.source(source, context) for source in calculator.sources)
+        out += tag("h3", escape(sentence(say(name + ".title"), context))) + tag("ul", items)
+    return out

@@ -1,0 +1,122 @@
+"""What the phone carries: the files to precache with their hashes, and the Python sources with the made values.
+
+The Python bundle is one JSON file: module path -> source, docstrings and comments stripped. Three files of it are
+not copies but literals made here: unit factors and the calculator list (`calculators/made.py`) and the page shell
+(`webapp/shell_pieces.py`).
+"""
+
+import ast
+import hashlib
+import io
+import json
+import pathlib
+import tokenize
+
+from calculators import made
+from webapp import shell_pieces
+
+ROOT = pathlib.Path(__file__).resolve().parent.parent
+STATIC = ROOT / "static"
+
+# The files of webapp/ that run on both Pythons; everything in calculators/ does.
+SHARED_WEBAPP = (
+    "__init__.py",
+    "about.py",
+    "api.py",
+    "catalogue.py",
+    "forms.py",
+    "fragments.py",
+    "json_text.py",
+    "markup.py",
+    "pocket.py",
+    "shelf.py",
+    "shell.py",
+    "words/__init__.py",
+    "words/en.py",
+)
+PRECACHED_STATIC = (
+    "app.css",
+    "theme.js",
+    "built/app.js",
+    "built/htmx.min.js",
+)
+# Fetched by their plain names: from inside the worker, or by the browser reading the manifest.
+PLAIN_STATIC = (
+    "built/micropython.wasm",
+    "icon.svg",
+    "icon-180.png",
+    "icon-192.png",
+    "icon-512.png",
+    "icon-maskable-512.png",
+)
+
+
+def shared_sources() -> list[pathlib.Path]:
+    """Return every source file that runs on both Pythons, made files excepted, in a fixed order."""
+    found = [path for path in sorted((ROOT / "calculators").rglob("*.py")) if path.name != "made.py"]
+    return found + [ROOT / "webapp" / name for name in SHARED_WEBAPP]
+
+
+def strip(source: str) -> str:
+    """Return Python source without docstrings and comments; line breaks are kept where code needs them."""
+    lines = source.splitlines(keepends=True)
+    for start, end, replacement in sorted(_docstrings(source) + _comments(source), reverse=True):
+        (first_row, first_column), (last_row, last_column) = start, end
+        head = lines[first_row - 1][:first_column]
+        tail = lines[last_row - 1][last_column:]
+        lines[first_row - 1 : last_row] = [head + replacement + tail]
+    return "\n".join(line.rstrip() for line in "".join(lines).splitlines() if line.strip()) + "\n"
+
+
+def _docstrings(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str]]:
+    found = []
+    for node in ast.walk(ast.parse(source)):
+        if isinstance(node, (ast.Module, ast.ClassDef, ast.FunctionDef)) and ast.get_docstring(node, clean=False) is not None:
+            text = node.body[0]
+            replacement = "pass" if len(node.body) == 1 and not isinstance(node, ast.Module) else ""
+            found.append(((text.lineno, text.col_offset), (text.end_lineno or 0, text.end_col_offset or 0), replacement))
+    return found
+
+
+def _comments(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str]]:
+    tokens = tokenize.generate_tokens(io.StringIO(source).readline)
+    return [(token.start, token.end, "") for token in tokens if token.type == tokenize.COMMENT]
+
+
+def python_files() -> dict[str, str]:
+    """Return module path -> source for the phone."""
+    files = {str(path.relative_to(ROOT)): strip(path.read_text("utf-8")) for path in shared_sources()}
+    files["calculators/made.py"] = f"FACTORS = {made.FACTORS!r}\nCALCULATOR_MODULES = {made.CALCULATOR_MODULES!r}\n"
+    files["webapp/shell_pieces.py"] = f"PIECES = {shell_pieces.PIECES!r}\n"
+    return dict(sorted(files.items()))
+
+
+class Bundle:
+    """Everything the phone carries, read once: `build` names exactly this content."""
+
+    def __init__(self) -> None:
+        self.python = json.dumps({"files": python_files()}, ensure_ascii=True, separators=(",", ":")).encode()
+        self.manifest = (STATIC / "manifest.webmanifest").read_bytes()
+        self.precache: dict[str, str] = {}
+        for name in PRECACHED_STATIC:
+            self.precache[f"static/{name}?v={shell_pieces.fingerprint(name)}"] = _hash((STATIC / name).read_bytes())
+        for name in PLAIN_STATIC:
+            self.precache[f"static/{name}"] = _hash((STATIC / name).read_bytes())
+        self.precache["manifest.webmanifest"] = _hash(self.manifest)
+        self.precache["pocket.json"] = _hash(self.python)
+        worker = (STATIC / "built" / "worker.js").read_bytes()
+        everything = json.dumps(self.precache, sort_keys=True).encode() + worker
+        self.build = hashlib.sha256(everything).hexdigest()[:10]
+        head = {"build": self.build, "precache": self.precache, "language": "en"}
+        self.worker = b"self.BUILD=" + json.dumps(head, sort_keys=True).encode() + b";\n" + worker
+
+    def gzipped_parts(self) -> dict[str, bytes]:
+        """Return name -> content of every precached file and the worker, for counting bytes."""
+        parts = {"worker.js": self.worker, "pocket.json": self.python, "manifest.webmanifest": self.manifest}
+        for name in PRECACHED_STATIC + PLAIN_STATIC:
+            parts["static/" + name] = (STATIC / name).read_bytes()
+        return parts
+
+
+def _hash(content: bytes) -> str:
+    return hashlib.sha256(content).hexdigest()[:16]

@@ -1,0 +1,269 @@
+"""A calculator's declaration and what was typed -> its form, with the errors beside their fields."""
+
+from calculators import asking, numerals, units
+from calculators.contract import UNKNOWN, Calculator, Choice, Field, Message, Quantity, Rows, say
+from webapp.catalogue import Context, has, sentence
+from webapp.markup import escape, query, tag
+
+
+class Filled:
+    """What the form shows: the reply, its errors by field name, and the context."""
+
+    def __init__(self, calculator: Calculator, reply: asking.Reply, pairs: list[tuple[str, str]], context: Context) -> None:
+        self.calculator = calculator
+        self.reply = reply
+        self.context = context
+        self.typed: dict[str, str] = {}
+        for name, text in pairs:
+            if text != "" or name not in self.typed:
+                self.typed[name] = numerals.tidy(text)[: asking.LONGEST_TYPED + 1]
+        self.errors: dict[str, Message] = {}
+        for name, message in reply.errors:
+            if name not in self.errors:
+                self.errors[name] = message
+
+    def text(self, message: Message) -> str:
+        """Return the escaped sentence of a Message."""
+        return escape(sentence(message, self.context))
+
+
+def form(filled: Filled) -> str:
+    """Return the whole form of a calculator."""
+    calculator = filled.calculator
+    address = escape(calculator.name)
+    out = []
+    for field in calculator.fields:
+        if isinstance(field, Rows):
+            out.append(_rows(filled, field))
+        else:
+            out.append(_field(filled, field, ""))
+    out.append(_units_choice(filled))
+    out.append(tag("button", filled.text(say("form.work-out")), 'type="submit" class="primary"'))
+    clear = tag("button", filled.text(say("form.clear")), 'type="button" class="quiet" data-clear hidden')
+    undo = tag("button", filled.text(say("form.undo")), 'type="button" class="quiet" data-undo hidden')
+    out.append(tag("p", clear + undo, 'class="row-of-buttons"'))
+    attributes = (
+        'id="ask" class="ask" method="get" novalidate action="' + address + '" hx-get="' + address + '"'
+        ' hx-target="#answer" hx-swap="innerHTML" hx-trigger="input delay:60ms, change, submit"'
+        ' hx-sync="this:replace" data-calculator="' + address + '"'
+    )
+    return tag("form", "".join(out), attributes)
+
+
+def _field(filled: Filled, field: Field, prefix: str) -> str:
+    name = prefix + field.name
+    inner = _choice(filled, field, name) if isinstance(field, Choice) else _entry(filled, field, name)
+    attributes = 'class="field' + (" wrong" if name in filled.errors else "") + '"'
+    if field.when is not None:
+        values = " ".join(field.when[1])
+        attributes += ' data-when="' + escape(prefix + field.when[0]) + '" data-when-is="' + escape(values) + '"'
+        if not asking.applies(field, filled.reply.given) and name not in filled.errors:
+            attributes += " hidden"
+    return tag("div", inner, attributes)
+
+
+def _label_text(filled: Filled, field: Field) -> str:
+    label = asking.label(filled.calculator, field)
+    return filled.text(say("form.optional", label=label) if field.optional and not isinstance(field, (Choice, Rows)) else label)
+
+
+def _hint_and_error(filled: Filled, field: Field, name: str) -> str:
+    out = ""
+    if field.hint:
+        hint = filled.text(say(filled.calculator.name + ".hint." + field.name))
+        out += tag("p", hint, 'class="hint" id="' + name + '-hint"')
+    error = filled.text(filled.errors[name]) if name in filled.errors else ""
+    return out + tag("p", error, 'class="error" id="' + name + '-error"' + ("" if error else " hidden"))
+
+
+def _described_by(field: Field, name: str) -> str:
+    return 'aria-describedby="' + (name + "-hint " if field.hint else "") + name + '-error"'
+
+
+def _state(filled: Filled, name: str) -> str:
+    return ' aria-invalid="true"' if name in filled.errors else ""
+
+
+# ---------------------------------------------------------------- numbers and text
+
+
+def _entry(filled: Filled, field: Field, name: str) -> str:
+    typed, unit = _box(filled, field, name)
+    out = tag("label", _label_text(filled, field), 'for="' + name + '"')
+    out += _hint_and_error(filled, field, name)
+    mode = ' inputmode="decimal"' if isinstance(field, Quantity) and field.low >= 0 else ""
+    box = (
+        '<input type="text" id="' + name + '" name="' + name + '" value="' + escape(typed) + '" autocomplete="off"'
+        ' autocapitalize="off" spellcheck="false"' + mode + " " + _described_by(field, name) + _state(filled, name) + ">"
+    )
+    if isinstance(field, Quantity):
+        box += _unit_choice(filled, field, name, unit)
+    out += tag("div", box, 'class="entry"')
+    if isinstance(field, Quantity):
+        out += _presets(filled, field, name) + _timer(filled, field, name)
+    return out
+
+
+def _box(filled: Filled, field: Field, name: str) -> tuple[str, str]:
+    """Return what stands in the box and the unit chosen beside it; a typed unit moves to the chooser."""
+    typed = filled.typed.get(name, "")
+    if not isinstance(field, Quantity):
+        return typed, ""
+    offered = field.quantity.units
+    unit = filled.typed.get(name + "_unit", "")
+    if unit not in offered:
+        unit = field.quantity.si if typed else field.quantity.unit(filled.context.system)
+    number, suffix = numerals.split_unit(typed)
+    named = units.named(suffix) if suffix else None
+    if named in offered and number and named is not None:
+        return number, named
+    return typed, unit
+
+
+def _unit_choice(filled: Filled, field: Quantity, name: str, unit: str) -> str:
+    offered = field.quantity.units
+    if len(offered) == 1:
+        if not offered[0]:
+            return ""
+        hidden = '<input type="hidden" name="' + name + '_unit" value="' + escape(offered[0]) + '">'
+        return tag("span", escape(units.sign(offered[0])), 'class="unit"') + hidden
+    options = ""
+    for each in offered:
+        chosen = " selected" if each == unit else ""
+        shown = escape(units.sign(each)) if each else "\u2013"
+        options += tag("option", shown, 'value="' + escape(each) + '"' + chosen)
+    label = filled.text(say("form.unit-of", label=asking.label(filled.calculator, field)))
+    return tag("select", options, 'name="' + name + '_unit" id="' + name + '_unit" aria-label="' + label + '"')
+
+
+def _presets(filled: Filled, field: Quantity, name: str) -> str:
+    buttons = ""
+    for text in field.presets:
+        number, unit = numerals.split_unit(text)
+        unit = units.named(unit) or ""
+        buttons += _preset(name, escape(text), escape(number), escape(unit), escape(number + ("\u00a0" + units.sign(unit) if unit else "")))
+    if field.may_be_unknown:
+        buttons += _preset(name, UNKNOWN, UNKNOWN, "", filled.text(say("form.unknown")))
+    if not buttons:
+        return ""
+    label = filled.text(say("form.presets", label=asking.label(filled.calculator, field)))
+    return tag("div", buttons, 'class="presets" role="group" aria-label="' + label + '"')
+
+
+def _preset(name: str, value: str, number: str, unit: str, shown: str) -> str:
+    # A submit button, so that it works without script; with script it only fills its box.
+    attributes = 'type="submit" class="preset" name="' + name + '" value="' + value + '" data-fill="' + name + '"'
+    return tag("button", shown, attributes + ' data-number="' + number + '" data-unit="' + unit + '"')
+
+
+def _timer(filled: Filled, field: Quantity, name: str) -> str:
+    if not field.timer:
+        return ""
+    words = "".join(
+        " data-" + part + '="' + filled.text(say("timer." + part)) + '"' for part in ("start", "stop", "running")
+    )
+    button = tag("button", filled.text(say("timer.start")), 'type="button" class="quiet" data-timer="' + name + '"' + words)
+    clock = tag("span", "", 'class="clock" role="timer" data-clock="' + name + '"')
+    return tag("p", button + clock, 'class="row-of-buttons" data-needs-script hidden')
+
+
+# ---------------------------------------------------------------- choices and rows
+
+
+def _choice(filled: Filled, field: Choice, name: str) -> str:
+    chosen = filled.typed.get(name, "")
+    if chosen not in field.options:
+        chosen = field.default or ""
+    if field.default is None and not field.optional:
+        return _radios(filled, field, name, chosen)
+    out = tag("label", _label_text(filled, field), 'for="' + name + '"') + _hint_and_error(filled, field, name)
+    options = ""
+    if field.optional:
+        none = filled.calculator.name + ".option." + field.name + "."
+        first = say(none) if has(none) else say("form.choose")
+        options += tag("option", filled.text(first), 'value=""')
+    for value in field.options:
+        selected = " selected" if value == chosen else ""
+        options += tag("option", _option_text(filled, field, value), 'value="' + escape(value) + '"' + selected)
+    attributes = 'id="' + name + '" name="' + name + '" ' + _described_by(field, name) + _state(filled, name)
+    return out + tag("div", tag("select", options, attributes), 'class="entry"')
+
+
+def _option_text(filled: Filled, field: Choice, value: str) -> str:
+    return filled.text(say(filled.calculator.name + ".option." + field.name + "." + value))
+
+
+def _radios(filled: Filled, field: Choice, name: str, chosen: str) -> str:
+    out = tag("legend", _label_text(filled, field)) + _hint_and_error(filled, field, name)
+    for position, value in enumerate(field.options):
+        # The error summary links to #name, so the first button carries it.
+        id = name if position == 0 else name + "-" + value
+        checked = " checked" if value == chosen else ""
+        box = '<input type="radio" id="' + id + '" name="' + name + '" value="' + escape(value) + '"' + checked + ">"
+        out += tag("label", box + tag("span", _option_text(filled, field, value)), 'class="radio" for="' + id + '"')
+    return tag("fieldset", out, _described_by(field, name))
+
+
+def _rows(filled: Filled, field: Rows) -> str:
+    given = filled.reply.given
+    shown = len(given.rows(field.name)) + 1
+    for name in filled.errors:
+        if name.startswith(field.name + "-"):
+            shown = max(shown, int(name.split("-")[1]))
+    out = tag("legend", _label_text(filled, field))
+    for number in range(1, field.most + 1):
+        prefix = field.name + "-" + str(number) + "-"
+        heading = filled.text(say("form.row", label=asking.label(filled.calculator, field), row=number))
+        inner = tag("legend", heading) + "".join(_field(filled, each, prefix) for each in field.fields)
+        out += tag("fieldset", inner, 'class="row" data-row' + ("" if number <= shown else " hidden"))
+    return tag("fieldset", out, 'class="rows" data-rows')
+
+
+def _units_choice(filled: Filled) -> str:
+    options = ""
+    for system in ("us", "si"):
+        selected = " selected" if filled.context.system == system else ""
+        options += tag("option", filled.text(say("form.units." + system)), 'value="' + system + '"' + selected)
+    select = tag("select", options, 'id="units" name="units"')
+    inner = tag("label", filled.text(say("form.units")), 'for="units"') + tag("div", select, 'class="entry"')
+    return tag("div", inner, 'class="field"')
+
+
+def shared_query(filled: Filled) -> str:
+    """Return the query of a link that gives this answer to somebody else: each number with its unit."""
+    pairs = []
+    for name in _box_names(filled):
+        typed = filled.typed.get(name, "")
+        field = _field_named(filled, name)
+        if typed == "":
+            continue
+        if isinstance(field, Quantity):
+            number, unit = _box(filled, field, name)
+            typed = number + " " + unit if unit and number != UNKNOWN else number
+        pairs.append((name, typed))
+    if filled.context.system != "us":
+        pairs.append(("units", filled.context.system))
+    return query(pairs)
+
+
+def _box_names(filled: Filled) -> list[str]:
+    names = []
+    for field in filled.calculator.fields:
+        if isinstance(field, Rows):
+            for number in range(1, field.most + 1):
+                for each in field.fields:
+                    names.append(field.name + "-" + str(number) + "-" + each.name)
+        else:
+            names.append(field.name)
+    return names
+
+
+def _field_named(filled: Filled, name: str) -> Field:
+    parts = name.split("-")
+    if len(parts) == 3:
+        rows = filled.calculator.field(parts[0])
+        if isinstance(rows, Rows):
+            for each in rows.fields:
+                if each.name == parts[2]:
+                    return each
+    return filled.calculator.field(name)

@@ -1,0 +1,251 @@
+"""An answer, a refusal or a list of questions -> HTML, escaped; runs on both Pythons."""
+
+from calculators import asking, units
+from calculators.contract import Drawing, Findings, Measured, Message, Next, Number, Source, Table, Words, say
+from webapp.catalogue import Context, amount, has, piece, sentence, with_unit
+from webapp.forms import Filled, form, shared_query
+from webapp.markup import escape, query, tag
+
+
+def question(filled: Filled) -> str:
+    """Return everything inside <main> for a calculator: its question, form and answer."""
+    name = filled.calculator.name
+    heading = tag("h1", filled.text(say(name + ".title")))
+    lead = tag("p", filled.text(say(name + ".question")), 'class="lead"')
+    if has(name + ".lead"):
+        lead += tag("p", filled.text(say(name + ".lead")))
+    summary = _summary(filled, ' tabindex="-1" autofocus') if filled.reply.state == "problem" else ""
+    spoken = tag("p", "", 'class="visually-hidden" role="status" id="spoken"')
+    section = tag("section", answer(filled), 'id="answer" aria-label="' + filled.text(say("answer.heading")) + '"')
+    return heading + lead + summary + tag("div", form(filled) + section, 'class="work"') + spoken
+
+
+def title(filled: Filled) -> str:
+    """Return the document title; it begins with the word for error when something is wrong."""
+    id = "title.error" if filled.reply.state == "problem" else "title.page"
+    return filled.text(say(id, title=say(filled.calculator.name + ".title")))
+
+
+def answer(filled: Filled) -> str:
+    """Return what goes into the answer region: answer, problem, or what is still waited for."""
+    reply = filled.reply
+    if reply.state == "problem":
+        return _problem(filled)
+    if reply.state == "waiting":
+        assert reply.waiting is not None
+        return tag("div", tag("p", filled.text(reply.waiting)), 'class="headline waiting"')
+    if reply.state == "blank":
+        return tag("div", tag("p", filled.text(say("answer.blank"))), 'class="headline waiting"')
+    return _answer(filled)
+
+
+def _problem(filled: Filled) -> str:
+    typing = tag("p", filled.text(say("answer.typing")), 'class="still-typing" hidden')
+    return tag("div", _summary(filled, "") + typing, 'class="headline problem"')
+
+
+def _summary(filled: Filled, attributes: str) -> str:
+    items = ""
+    for name, message in filled.reply.errors:
+        text = filled.text(message)
+        if name:
+            text = tag("a", text, 'href="#' + escape(name) + '"')
+        items += tag("li", text, 'data-field="' + escape(name) + '"')
+    heading = tag("h2", filled.text(say("answer.problem")))
+    return tag("div", heading + tag("ul", items), 'class="summary"' + attributes)
+
+
+# ---------------------------------------------------------------- an answer
+
+
+def _answer(filled: Filled) -> str:
+    reply = filled.reply
+    found = reply.answer
+    assert found is not None
+    out = _headline(filled, found.results[0])
+    remedy = None if found.verdict is None else found.verdict.remedy
+    for message in (remedy, reply.agreement, reply.sensitivity):
+        if message is not None:
+            out += tag("p", filled.text(message), 'class="remark"')
+    others = "".join(_result(filled, result) for result in found.results[1:] if isinstance(result, (Number, Words)))
+    if others:
+        out += tag("h2", filled.text(say("answer.also"))) + tag("dl", others, 'class="results"')
+    for result in found.results:
+        if isinstance(result, (Table, Findings, Drawing)):
+            out += _block(filled, result)
+    out += _list(filled, "answer.cautions", found.cautions, "cautions")
+    out += _list(filled, "answer.notes", found.notes, "notes")
+    out += _folded(filled, "answer.working", "".join(tag("li", filled.text(line)) for line in found.working), "ol")
+    out += _folded(filled, "answer.sources", "".join(source(each, filled.context) for each in found.sources), "ul")
+    out += _next(filled, found.next_questions)
+    return out + _sharing(filled)
+
+
+def _headline(filled: Filled, result: object) -> str:
+    inner = ""
+    if isinstance(result, Number):
+        first, second = shown_amounts(filled, result)
+        inner = tag("p", _label(filled, result), 'class="headline-label"')
+        inner += tag("p", first + (" " + tag("span", filled.text(say("answer.or", amount=second)), 'class="other"') if second else ""), 'class="number"')
+        if result.in_words is not None:
+            inner += tag("p", filled.text(result.in_words), 'class="in-words"')
+        inner += _band(filled, result)
+    elif isinstance(result, Words):
+        inner = tag("p", _label(filled, result), 'class="headline-label"') + tag("p", filled.text(result.message), 'class="number words"')
+    elif isinstance(result, Findings):
+        inner = tag("p", filled.text(result.heading), 'class="headline-label"')
+        if result.items:
+            inner += tag("p", filled.text(result.items[0].what), 'class="number words"')
+    found = filled.reply.answer
+    if found is not None and found.verdict is not None:
+        state = found.verdict.state
+        word = tag("strong", filled.text(say("answer.verdict." + state)))
+        inner += tag("p", word + ": " + filled.text(found.verdict.message), 'class="verdict ' + state + '"')
+    return tag("div", inner, 'class="headline answered"')
+
+
+def shown_amounts(filled: Filled, result: Number) -> tuple[str, str]:
+    """Return the escaped amount in the reader's unit and, or "", in the other system's unit."""
+    quantity = result.quantity
+    first = filled.reply.given.units.get(result.name, quantity.unit(filled.context.system))
+    if first not in quantity.units:
+        first = quantity.unit(filled.context.system)
+    other = quantity.si if filled.context.system == "us" else quantity.us
+    if other == first:
+        other = quantity.unit(filled.context.system)
+    value = Measured(result.value, quantity.name, result.figures)
+    number = tag("b", escape(amount(value, first)))
+    shown = number + ("\u00a0" + tag("span", escape(units.sign(first)), 'class="unit"') if first else "")
+    return shown, "" if other == first else with_unit(amount(value, other), other)
+
+
+def _label(filled: Filled, result: Number | Words) -> str:
+    if result.label is not None:
+        return filled.text(result.label)
+    return filled.text(say(filled.calculator.name + ".result." + result.name))
+
+
+def _band(filled: Filled, result: Number) -> str:
+    if result.low is None or result.high is None:
+        return ""
+    unit = filled.reply.given.units.get(result.name)
+    low = Measured(result.low, result.quantity.name, result.figures, unit)
+    high = Measured(result.high, result.quantity.name, result.figures, unit)
+    text = filled.text(say("answer.band", low=low, high=high))
+    if result.band is not None:
+        text += " " + tag("span", filled.text(result.band), 'class="band-reason"')
+    return tag("p", text, 'class="band"')
+
+
+def _result(filled: Filled, result: Number | Words) -> str:
+    term = tag("dt", _label(filled, result))
+    if isinstance(result, Words):
+        return term + tag("dd", filled.text(result.message))
+    first, second = shown_amounts(filled, result)
+    inner = first + (" " + tag("span", filled.text(say("answer.or", amount=second)), 'class="other"') if second else "")
+    if result.in_words is not None:
+        inner += " " + tag("span", filled.text(result.in_words), 'class="in-words"')
+    return term + tag("dd", inner + _band(filled, result))
+
+
+def _list(filled: Filled, heading: str, messages: tuple[Message, ...], style: str) -> str:
+    if not messages:
+        return ""
+    items = "".join(tag("li", filled.text(message)) for message in messages)
+    return tag("div", tag("h2", filled.text(say(heading))) + tag("ul", items), 'class="' + style + '"')
+
+
+def _folded(filled: Filled, heading: str, items: str, kind: str) -> str:
+    if not items:
+        return ""
+    return tag("details", tag("summary", filled.text(say(heading))) + tag(kind, items))
+
+
+def source(each: Source, context: Context) -> str:
+    """Return a source as a list item: its title as published, and its standing in the reader's language."""
+    standing = escape(sentence(say("standing." + each.standing), context))
+    return tag("li", tag("cite", escape(each.title), 'lang="en"') + " " + tag("span", standing, 'class="standing"'))
+
+
+def _next(filled: Filled, questions: tuple[Next, ...]) -> str:
+    items = "".join(tag("li", tag("a", filled.text(each.message), 'href="' + escape(_address(filled, each)) + '"')) for each in questions)
+    return tag("nav", tag("h2", filled.text(say("answer.next"))) + tag("ul", items), 'class="next" aria-label="' + filled.text(say("answer.next")) + '"') if items else ""
+
+
+def _address(filled: Filled, each: Next) -> str:
+    pairs = []
+    for name, value in each.carried:
+        if isinstance(value, Measured):
+            unit = value.unit if value.unit is not None else value.quantity.unit(filled.context.system)
+            text = amount(Measured(value.value, value.quantity.name, 6), unit).replace("\u202f", "").replace("\u2212", "-")
+            pairs.append((name, text + " " + unit if unit else text))
+        else:
+            pairs.append((name, str(value)))
+    if filled.context.system != "us":
+        pairs.append(("units", filled.context.system))
+    return each.calculator + ("?" + query(pairs) if pairs else "")
+
+
+def _sharing(filled: Filled) -> str:
+    address = escape(filled.calculator.name + "?" + shared_query(filled))
+    link = tag("a", filled.text(say("answer.share")), 'class="share" href="' + address + '"')
+    copied = filled.text(say("answer.copied"))
+    copy = tag("button", filled.text(say("answer.copy")), 'type="button" class="quiet" data-copy hidden data-copied="' + copied + '"')
+    return tag("p", link + copy, 'class="row-of-buttons sharing"')
+
+
+# ---------------------------------------------------------------- tables, findings, drawings
+
+
+def _block(filled: Filled, result: object) -> str:
+    if isinstance(result, Table):
+        return _table(filled, result)
+    if isinstance(result, Findings):
+        return _findings(filled, result)
+    assert isinstance(result, Drawing)
+    return _drawing(filled, result)
+
+
+def _table(filled: Filled, table: Table) -> str:
+    head = "".join(tag("th", filled.text(column), 'scope="col"') for column in table.columns)
+    body = ""
+    for row in table.rows:
+        cells = [escape(piece(cell, filled.context)) for cell in row]
+        body += tag("tr", tag("th", cells[0], 'scope="row"') + "".join(tag("td", cell) for cell in cells[1:]))
+    caption = tag("caption", filled.text(table.caption))
+    inner = caption + tag("thead", tag("tr", head)) + tag("tbody", body)
+    return tag("div", tag("table", inner), 'class="table" role="region" tabindex="0" aria-label="' + filled.text(table.caption) + '"')
+
+
+def _findings(filled: Filled, findings: Findings) -> str:
+    items = ""
+    for item in findings.items:
+        what = tag("strong", filled.text(item.what))
+        sure = tag("span", filled.text(say("answer.sureness")) + ": " + filled.text(item.sureness), 'class="sureness"')
+        items += tag("li", what + " " + sure + tag("p", filled.text(item.why)))
+    return tag("div", tag("h2", filled.text(findings.heading)) + tag("ol", items), 'class="findings"')
+
+
+def _drawing(filled: Filled, drawing: Drawing) -> str:
+    id = "drawing-" + drawing.name
+    inner = tag("title", filled.text(drawing.title), 'id="' + id + '-title"')
+    inner += tag("desc", filled.text(drawing.description), 'id="' + id + '-desc"')
+    for shape, numbers, style, label in drawing.shapes:
+        inner += _shape(filled, shape, numbers, style, label)
+    attributes = (
+        'viewBox="0 0 ' + str(drawing.width) + " " + str(drawing.height) + '" role="img" aria-labelledby="'
+        + id + "-title " + id + '-desc"'
+    )
+    return tag("figure", tag("svg", inner, attributes) + tag("figcaption", filled.text(drawing.title)), 'class="drawing"')
+
+
+def _shape(filled: Filled, shape: str, numbers: tuple[int, ...], style: str, label: object) -> str:
+    style = 'class="' + style + '"'
+    if shape == "circle":
+        x, y, r = numbers
+        return '<circle cx="' + str(x) + '" cy="' + str(y) + '" r="' + str(r) + '" ' + style + "/>"
+    if shape == "text":
+        x, y = numbers
+        return tag("text", escape(piece(label, filled.context)), 'x="' + str(x) + '" y="' + str(y) + '" ' + style)
+    points = " ".join(str(number) for number in numbers)
+    return "<" + ("polyline" if shape == "line" else "polygon") + ' points="' + points + '" ' + style + "/>"

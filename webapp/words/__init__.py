@@ -1,0 +1,1 @@
+"""The catalogue's sentences, one file a language. A calculator's own English sentences live in its own file."""

@@ -1,0 +1,55 @@
+// @ts-check
+// Form values as pairs, in and out, and the fields that depend on a choice.
+
+/** @param {HTMLFormElement} form @returns {string} the filled boxes as a query string */
+export function filledIn(form) {
+  const pairs = [...new FormData(form)].filter(([, value]) => value !== '');
+  return new URLSearchParams(/** @type {[string, string][]} */ (pairs)).toString();
+}
+
+/** @param {HTMLFormElement} form */
+export function boxes(form) {
+  return [...form.elements].filter(
+    element => element instanceof HTMLInputElement || element instanceof HTMLSelectElement,
+  );
+}
+
+/** @param {HTMLFormElement} form @param {string} query */
+export function fillIn(form, query) {
+  const values = new URLSearchParams(query);
+  for (const box of boxes(form)) {
+    const value = values.get(box.name);
+    if (box instanceof HTMLInputElement && box.type === 'radio') box.checked = box.value === value;
+    else if (value !== null) box.value = value;
+    else if (box instanceof HTMLInputElement && box.type === 'text') box.value = '';
+  }
+  showAsked(form);
+}
+
+/** @param {HTMLFormElement} form */
+export function clear(form) {
+  for (const box of boxes(form)) {
+    if (box instanceof HTMLSelectElement) {
+      // Units stay as chosen; only what was answered goes.
+      if (!box.name.endsWith('_unit') && box.name !== 'units') box.selectedIndex = 0;
+    } else if (box.type === 'radio') box.checked = false;
+    else if (box.type === 'text') box.value = '';
+  }
+  showAsked(form);
+}
+
+/** Show the fields that the choices made call for, and the next empty row. @param {HTMLFormElement} form */
+export function showAsked(form) {
+  const given = new FormData(form);
+  for (const field of form.querySelectorAll('[data-when]')) {
+    const values = (field.getAttribute('data-when-is') ?? '').split(' ');
+    const asked = values.includes(String(given.get(field.getAttribute('data-when') ?? '') ?? ''));
+    field.toggleAttribute('hidden', !asked);
+  }
+  for (const group of form.querySelectorAll('[data-rows]')) {
+    const rows = [...group.querySelectorAll('[data-row]')];
+    const filled = rows.map(row => [...row.querySelectorAll('input')].some(box => box.type === 'text' && box.value.trim() !== ''));
+    const last = filled.lastIndexOf(true);
+    rows.forEach((row, position) => row.toggleAttribute('hidden', position > last + 1));
+  }
+}

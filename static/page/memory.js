@@ -1,0 +1,51 @@
+// @ts-check
+// What stays in this browser: last inputs, recent answers, running timers. A browser may refuse storage (private
+// mode, full disk); the book then simply forgets.
+
+/** @param {string} key @returns {string | null} */
+export function recall(key) {
+  try {
+    return localStorage.getItem(key);
+  } catch {
+    return null;
+  }
+}
+
+/** @param {string} key @param {string | null} value null forgets */
+export function keep(key, value) {
+  try {
+    if (value === null) localStorage.removeItem(key);
+    else localStorage.setItem(key, value);
+  } catch {
+    // refused: nothing to do, nothing to say
+  }
+}
+
+/** @param {string} calculator */
+export const inputsKey = calculator => `inputs:${calculator}`;
+
+/** @typedef {{ calculator: string, href: string, label: string, number: string, at: number }} RecentAnswer */
+const RECENT = 'recent';
+const MOST_RECENT = 12;
+
+/** @returns {RecentAnswer[]} */
+export function recentAnswers() {
+  try {
+    const list = JSON.parse(recall(RECENT) ?? '[]');
+    return Array.isArray(list) ? list.filter(each => typeof each?.href === 'string' && typeof each?.number === 'string') : [];
+  } catch {
+    return [];
+  }
+}
+
+/**
+ * Put an answer on top of the recent ones. While somebody is still on the same page, the newer answer replaces the
+ * one before it: twenty key presses are one question.
+ * @param {RecentAnswer} answer @param {number} since when this page was opened
+ */
+export function keepRecent(answer, since) {
+  const others = recentAnswers().filter(each => !(each.calculator === answer.calculator && each.at >= since) && each.href !== answer.href);
+  keep(RECENT, JSON.stringify([answer, ...others].slice(0, MOST_RECENT)));
+}
+
+export const forgetRecent = () => keep(RECENT, null);

@@ -1,0 +1,183 @@
+// @ts-check
+// The service worker: carries the book, and answers every dynamic GET by running the shared Python.
+// Bundled by build.mjs into one classic script; the server writes `self.BUILD = {...}` as its first line.
+import { loadMicroPython } from './built/micropython.mjs';
+
+/** @type {{ build: string, language: string, precache: Record<string, string> }} */
+const BUILD = /** @type {any} */ (self).BUILD;
+const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
+
+const PREFIX = 'puddlebook-';
+const CARRIED = PREFIX + BUILD.build;
+// Replies depend on address and build alone, so a reply once made may be given again, exactly.
+const REMEMBERED = PREFIX + 'replies-' + BUILD.build;
+const MOST_REMEMBERED = 60;
+const PYTHON = 'pocket.json';
+const WASM = 'static/built/micropython.wasm';
+const HEAP_BYTES = 2 * 1024 * 1024;
+const STACK_WORDS = 4096;
+const NOT_OURS = ['worker.js', 'healthz'];
+const HTML = 'text/html; charset=utf-8';
+
+const base = new URL('./', worker.location.href);
+/** @param {string} address */
+const absolute = address => new URL(address, base).href;
+/** @param {string} address */
+const carried = async address => (await caches.open(CARRIED)).match(absolute(address));
+
+// ---------------------------------------------------------------- carrying
+
+/** @param {ArrayBuffer} content */
+async function fingerprint(content) {
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', content));
+  return [...digest].map(byte => byte.toString(16).padStart(2, '0')).join('').slice(0, 16);
+}
+
+/**
+ * Put one file into the new cache: from an older version's cache if it is the same, else from the network, and only
+ * if it is what this build names. Anything else fails the install, so that a half-deployed server is never carried.
+ * @param {Cache} cache @param {string} address @param {string} hash
+ */
+async function carry(cache, address, hash) {
+  for (const name of await caches.keys()) {
+    const old = name.startsWith(PREFIX) ? await (await caches.open(name)).match(absolute(address)) : undefined;
+    if (old && (await fingerprint(await old.clone().arrayBuffer())) === hash) return cache.put(absolute(address), old);
+  }
+  const fresh = await fetch(absolute(address), { cache: 'no-cache', credentials: 'same-origin' });
+  if (!fresh.ok || fresh.redirected) throw new Error('carrying ' + address + ': ' + fresh.status);
+  if ((await fingerprint(await fresh.clone().arrayBuffer())) !== hash) throw new Error('carrying ' + address + ': another build');
+  return cache.put(absolute(address), fresh);
+}
+
+worker.addEventListener('install', event => {
+  // Where the browser can, static files come straight from the cache without waking this script.
+  const routes = /** @type {any} */ (event);
+  if (routes.addRoutes) {
+    const pattern = new URL('static/', base).pathname + '*';
+    routes.addRoutes([{ condition: { urlPattern: { pathname: pattern }, requestMethod: 'get' }, source: { cacheName: CARRIED } }]);
+  }
+  event.waitUntil(
+    caches.open(CARRIED).then(cache => Promise.all(Object.entries(BUILD.precache).map(([address, hash]) => carry(cache, address, hash)))),
+  );
+});
+
+worker.addEventListener('activate', event => {
+  event.waitUntil(
+    (async () => {
+      for (const name of await caches.keys()) {
+        if (name.startsWith(PREFIX) && name !== CARRIED && name !== REMEMBERED) await caches.delete(name);
+      }
+      await worker.clients.claim();
+    })(),
+  );
+});
+
+worker.addEventListener('message', event => {
+  if (event.data === 'take over') worker.skipWaiting();
+  if (event.data === 'which build' && event.ports[0]) event.ports[0].postMessage(BUILD.build);
+});
+
+// ---------------------------------------------------------------- Python
+
+// A worker's own fetch does not pass through its fetch handler, so the wasm must be handed over from the cache.
+const networkFetch = self.fetch.bind(self);
+self.fetch = (input, options) =>
+  String(input) === absolute(WASM) ? carried(WASM).then(found => found || networkFetch(input, options)) : networkFetch(input, options);
+
+/** @typedef {(path: string, pairs: string, partial: string, language: string, build: string) => string} Respond */
+/** @type {Promise<Respond> | undefined} */
+let booting;
+
+function python() {
+  booting ??= boot().catch(error => {
+    booting = undefined; // the next request tries again
+    throw error;
+  });
+  return booting;
+}
+
+/** @returns {Promise<Respond>} */
+async function boot() {
+  const [python, bundle] = await Promise.all([
+    loadMicroPython({ url: absolute(WASM), heapsize: HEAP_BYTES, pystack: STACK_WORDS, stdout: console.log, stderr: console.warn }),
+    carried(PYTHON).then(found => /** @type {Response} */ (found).json()),
+  ]);
+  const encoder = new TextEncoder(); // writing bytes is two to three times faster than writing strings
+  const made = new Set();
+  python.FS.mkdir('/book');
+  for (const [path, source] of Object.entries(bundle.files)) {
+    const parts = path.split('/').slice(0, -1);
+    for (let depth = 1; depth <= parts.length; depth++) {
+      const folder = '/book/' + parts.slice(0, depth).join('/');
+      if (!made.has(folder)) python.FS.mkdir(folder);
+      made.add(folder);
+    }
+    python.FS.writeFile('/book/' + path, encoder.encode(source));
+  }
+  python.runPython('import sys\nsys.path.insert(0, "/book")\nfrom webapp.pocket import respond_text');
+  return python.globals.get('respond_text');
+}
+
+/**
+ * Answer a request in Python. Only strings cross the border.
+ * @param {URL} url @param {boolean} partial
+ */
+async function answer(url, partial) {
+  const respond = await python();
+  const path = '/' + url.pathname.slice(base.pathname.length);
+  const text = respond(path, JSON.stringify([...url.searchParams]), partial ? 'yes' : 'no', BUILD.language, BUILD.build);
+  const head = text.slice(0, text.indexOf('\n'));
+  return new Response(text.slice(head.length + 1), {
+    status: Number(head.slice(0, 3)),
+    headers: { 'content-type': head.slice(4), 'cache-control': 'no-store', 'x-answered-by': 'phone' },
+  });
+}
+
+/** @param {URL} url @param {Response} reply */
+async function remember(url, reply) {
+  const cache = await caches.open(REMEMBERED);
+  await cache.put(url.href, reply);
+  const addresses = await cache.keys();
+  for (const old of addresses.slice(0, Math.max(0, addresses.length - MOST_REMEMBERED))) await cache.delete(old);
+}
+
+// ---------------------------------------------------------------- requests
+
+worker.addEventListener('fetch', event => {
+  const url = new URL(event.request.url);
+  if (event.request.method !== 'GET' || url.origin !== base.origin || !url.pathname.startsWith(base.pathname)) return;
+  const address = url.pathname.slice(base.pathname.length);
+  if (NOT_OURS.includes(address)) return;
+  if (address + url.search in BUILD.precache) {
+    event.respondWith(carried(address + url.search).then(found => found || networkFetch(event.request)));
+  } else if (!address.startsWith('static/')) {
+    event.respondWith(dynamic(event, url));
+  }
+});
+
+/** @param {FetchEvent} event @param {URL} url */
+async function dynamic(event, url) {
+  const partial = event.request.headers.get('HX-Request') === 'true' && event.request.headers.get('HX-Request-Type') !== 'full';
+  url.hash = '';
+  try {
+    if (!partial) {
+      const before = await (await caches.open(REMEMBERED)).match(url.href);
+      if (before) {
+        event.waitUntil(python().catch(() => {})); // the next key press will want it
+        return before;
+      }
+    }
+    const reply = await answer(url, partial);
+    if (!partial && reply.status === 200) event.waitUntil(remember(url, reply.clone()));
+    return reply;
+  } catch (error) {
+    console.warn('Python on the phone failed', error);
+    // An error that Python raised leaves it usable; anything else leaves a dead instance.
+    if (!(error instanceof Error && error.name === 'PythonError')) booting = undefined;
+    return networkFetch(event.request).catch(() => new Response(FAILED, { status: 200, headers: { 'content-type': HTML } }));
+  }
+}
+
+// Shown only when neither Python nor the server can answer, so it can come from neither.
+const FAILED =
+  '<!doctype html><html lang="en"><meta charset="utf-8"><title>Puddlebook</title><p class="problem">This sum failed on the phone, and the server is out of reach. Try again, or reload.</p>';

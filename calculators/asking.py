@@ -132,7 +132,9 @@ def _read_fields(
             given.typed[field.name] = text
             try:
                 if len(text) > LONGEST_TYPED:
-                    raise Refusal("", say("text.too-long", label=label(calculator, field, prefix), longest=LONGEST_TYPED))
+                    raise Refusal(
+                        "", say("text.too-long", label=label(calculator, field, prefix), longest=LONGEST_TYPED)
+                    )
                 if isinstance(field, Quantity):
                     unit = typed.get(prefix + field.name + "_unit", "")
                     given.values[field.name] = _read_quantity(calculator, field, text, unit, prefix, given)
@@ -174,7 +176,9 @@ def _read_choice(
     given.typed[field.name] = text
     if text not in field.options:
         names = ", ".join(field.options)
-        errors.append((prefix + field.name, say("choice.unknown", label=label(calculator, field, prefix), options=names)))
+        errors.append(
+            (prefix + field.name, say("choice.unknown", label=label(calculator, field, prefix), options=names))
+        )
         given.values[field.name] = None
         return True
     given.values[field.name] = text

@@ -12,7 +12,7 @@ import pint
 from calculators.facts.units import UNITS
 
 # Decimal, so that an inch is 0.0254 m and not a neighbour of it.
-_registry = pint.UnitRegistry(non_int_type=Decimal)
+_registry: pint.UnitRegistry[Decimal] = pint.UnitRegistry(non_int_type=Decimal)
 
 
 def _factor_and_offset(pint_name: str) -> tuple[float, float]:

@@ -54,9 +54,7 @@ def split_unit(text: str) -> tuple[str, str]:
     position = 0
     while position < len(text):
         character = text[position]
-        if character in "0123456789.,+-/ ":
-            position += 1
-        elif character in "eE" and _is_exponent(text, position):
+        if character in "0123456789.,+-/ " or (character in "eE" and _is_exponent(text, position)):
             position += 1
         else:
             break
@@ -173,9 +171,13 @@ def _decimal(value: float, figures: int) -> tuple[int, int]:
     whole = int(mantissa * 9007199254740992.0)
     binary -= 53
     top, bottom = (whole * 2**binary, 1) if binary >= 0 else (whole, 2**-binary)
-    exponent = int(math.floor(math.log10(value))) - figures + 1  # a guess, corrected below
+    exponent = math.floor(math.log10(value)) - figures + 1  # a guess, corrected below
     while True:
-        scaled = _round_quotient(top, bottom * 10**exponent) if exponent >= 0 else _round_quotient(top * 10**-exponent, bottom)
+        scaled = (
+            _round_quotient(top, bottom * 10**exponent)
+            if exponent >= 0
+            else _round_quotient(top * 10**-exponent, bottom)
+        )
         if scaled < 10 ** (figures - 1):
             exponent -= 1
         elif scaled >= 10**figures:

@@ -40,7 +40,9 @@ class PhysicalQuantity:
         return None
 
 
-def _q(name: str, units: tuple[str, ...], si: str, us: str, low: float, high: float, **more: object) -> PhysicalQuantity:
+def _q(
+    name: str, units: tuple[str, ...], si: str, us: str, low: float, high: float, **more: object
+) -> PhysicalQuantity:
     return PhysicalQuantity(name, units, si, us, low, high, **more)  # type: ignore[arg-type]
 
 

@@ -8,6 +8,7 @@ from calculators import made
 from calculators.facts.units import SIGNS, SPELLINGS
 
 _FACTORS = {name: (factor, offset) for name, factor, offset in made.FACTORS}
+_SHOWN = {SIGNS.get(name, name): name for name, _, _ in made.FACTORS}
 
 
 def sign(unit: str) -> str:
@@ -19,6 +20,8 @@ def named(text: str) -> str | None:
     """Return the unit meant by typed text, or None if there is no such unit."""
     if text in _FACTORS:
         return text
+    if text in _SHOWN:
+        return _SHOWN[text]
     return SPELLINGS.get(text.lower())
 
 

@@ -98,24 +98,24 @@ function python() {
 
 /** @returns {Promise<Respond>} */
 async function boot() {
-  const [python, bundle] = await Promise.all([
+  const [micropython, bundle] = await Promise.all([
     loadMicroPython({ url: absolute(WASM), heapsize: HEAP_BYTES, pystack: STACK_WORDS, stdout: console.log, stderr: console.warn }),
     carried(PYTHON).then(found => /** @type {Response} */ (found).json()),
   ]);
   const encoder = new TextEncoder(); // writing bytes is two to three times faster than writing strings
   const made = new Set();
-  python.FS.mkdir('/book');
+  micropython.FS.mkdir('/book');
   for (const [path, source] of Object.entries(bundle.files)) {
     const parts = path.split('/').slice(0, -1);
     for (let depth = 1; depth <= parts.length; depth++) {
       const folder = '/book/' + parts.slice(0, depth).join('/');
-      if (!made.has(folder)) python.FS.mkdir(folder);
+      if (!made.has(folder)) micropython.FS.mkdir(folder);
       made.add(folder);
     }
-    python.FS.writeFile('/book/' + path, encoder.encode(source));
+    micropython.FS.writeFile('/book/' + path, encoder.encode(source));
   }
-  python.runPython('import sys\nsys.path.insert(0, "/book")\nfrom webapp.pocket import respond_text');
-  return python.globals.get('respond_text');
+  micropython.runPython('import sys\nsys.path.insert(0, "/book")\nfrom webapp.pocket import respond_text');
+  return micropython.globals.get('respond_text');
 }
 
 /**

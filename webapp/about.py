@@ -22,7 +22,9 @@ def page(context: Context) -> str:
     def words(id: str) -> str:
         return escape(sentence(say(id), context))
 
-    parts = "".join(tag("li", escape(sentence(say("about.part", name=name, licence=licence), context))) for name, licence in PARTS)
+    parts = "".join(
+        tag("li", escape(sentence(say("about.part", name=name, licence=licence), context))) for name, licence in PARTS
+    )
     return (
         tag("h1", words("about.title"))
         + tag("p", words("about.what"))

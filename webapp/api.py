@@ -179,7 +179,14 @@ def openapi(context: Context) -> Pairs:
         paths.add("/api/" + name, Pairs(("get", _operation(name, summary, parameters, "Answer"))))
     return Pairs(
         ("openapi", "3.1.0"),
-        ("info", Pairs(("title", sentence(say("app.name"), context)), ("version", context.build), ("license", Pairs(("name", "MIT"))))),
+        (
+            "info",
+            Pairs(
+                ("title", sentence(say("app.name"), context)),
+                ("version", context.build),
+                ("license", Pairs(("name", "MIT"))),
+            ),
+        ),
         ("paths", paths),
         ("components", Pairs(("schemas", _schemas()))),
     )
@@ -201,9 +208,15 @@ def _parameter(calculator: Calculator, named: tuple[str, Field], prefix: str, co
     if isinstance(field, Choice):
         return _enumerated(name, field.options, text)
     if isinstance(field, Quantity):
-        text += ". Number with one of the units: " + ", ".join(unit if unit else "none" for unit in field.quantity.units)
+        text += ". Number with one of the units: " + ", ".join(
+            unit if unit else "none" for unit in field.quantity.units
+        )
     return Pairs(
-        ("name", name), ("in", "query"), ("required", False), ("description", text), ("schema", Pairs(("type", "string")))
+        ("name", name),
+        ("in", "query"),
+        ("required", False),
+        ("description", text),
+        ("schema", Pairs(("type", "string"))),
     )
 
 
@@ -254,5 +267,10 @@ def _schemas() -> Pairs:
     return Pairs(
         ("Answer", answer),
         ("Errors", Pairs(("type", "object"), ("properties", Pairs(("errors", errors))))),
-        ("Listing", Pairs(("type", "object"), ("properties", Pairs(("calculators", Pairs(("type", "array"))), ("build", text))))),
+        (
+            "Listing",
+            Pairs(
+                ("type", "object"), ("properties", Pairs(("calculators", Pairs(("type", "array"))), ("build", text)))
+            ),
+        ),
     )

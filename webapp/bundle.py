@@ -71,10 +71,15 @@ def strip(source: str) -> str:
 def _docstrings(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str]]:
     found = []
     for node in ast.walk(ast.parse(source)):
-        if isinstance(node, (ast.Module, ast.ClassDef, ast.FunctionDef)) and ast.get_docstring(node, clean=False) is not None:
+        if (
+            isinstance(node, (ast.Module, ast.ClassDef, ast.FunctionDef))
+            and ast.get_docstring(node, clean=False) is not None
+        ):
             text = node.body[0]
             replacement = "pass" if len(node.body) == 1 and not isinstance(node, ast.Module) else ""
-            found.append(((text.lineno, text.col_offset), (text.end_lineno or 0, text.end_col_offset or 0), replacement))
+            found.append(
+                ((text.lineno, text.col_offset), (text.end_lineno or 0, text.end_col_offset or 0), replacement)
+            )
     return found
 
 

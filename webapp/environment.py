@@ -184,9 +184,7 @@ def _install(requirements: tuple[Path, ...], lock: int) -> None:
     command = [str(VENV_PYTHON), "-I", "-m", "pip", "install", "--require-hashes", "--no-deps", "--no-input"]
     for path in requirements:
         command += ["-r", str(path)]
-    _run(
-        command, lock, "pip could not install the Python packages, for which the first set-up needs a network"
-    )
+    _run(command, lock, "pip could not install the Python packages, for which the first set-up needs a network")
     installed.update(_wanted_now(("python", *names)))
     _write_stamp(VENV_STAMP, json.dumps(installed, indent=1))
 

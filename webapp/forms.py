@@ -9,7 +9,9 @@ from webapp.markup import escape, query, tag
 class Filled:
     """What the form shows: the reply, its errors by field name, and the context."""
 
-    def __init__(self, calculator: Calculator, reply: asking.Reply, pairs: list[tuple[str, str]], context: Context) -> None:
+    def __init__(
+        self, calculator: Calculator, reply: asking.Reply, pairs: list[tuple[str, str]], context: Context
+    ) -> None:
         self.calculator = calculator
         self.reply = reply
         self.context = context
@@ -64,7 +66,9 @@ def _field(filled: Filled, field: Field, prefix: str) -> str:
 
 def _label_text(filled: Filled, field: Field) -> str:
     label = asking.label(filled.calculator, field)
-    return filled.text(say("form.optional", label=label) if field.optional and not isinstance(field, (Choice, Rows)) else label)
+    return filled.text(
+        say("form.optional", label=label) if field.optional and not isinstance(field, (Choice, Rows)) else label
+    )
 
 
 def _hint_and_error(filled: Filled, field: Field, name: str) -> str:
@@ -94,7 +98,12 @@ def _entry(filled: Filled, field: Field, name: str) -> str:
     mode = ' inputmode="decimal"' if isinstance(field, Quantity) and field.low >= 0 else ""
     box = (
         '<input type="text" id="' + name + '" name="' + name + '" value="' + escape(typed) + '" autocomplete="off"'
-        ' autocapitalize="off" spellcheck="false"' + mode + " " + _described_by(field, name) + _state(filled, name) + ">"
+        ' autocapitalize="off" spellcheck="false"'
+        + mode
+        + " "
+        + _described_by(field, name)
+        + _state(filled, name)
+        + ">"
     )
     if isinstance(field, Quantity):
         box += _unit_choice(filled, field, name, unit)
@@ -141,7 +150,13 @@ def _presets(filled: Filled, field: Quantity, name: str) -> str:
     for text in field.presets:
         number, unit = numerals.split_unit(text)
         unit = units.named(unit) or ""
-        buttons += _preset(name, escape(text), escape(number), escape(unit), escape(number + ("\u00a0" + units.sign(unit) if unit else "")))
+        buttons += _preset(
+            name,
+            escape(text),
+            escape(number),
+            escape(unit),
+            escape(number + ("\u00a0" + units.sign(unit) if unit else "")),
+        )
     if field.may_be_unknown:
         buttons += _preset(name, UNKNOWN, UNKNOWN, "", filled.text(say("form.unknown")))
     if not buttons:
@@ -162,7 +177,9 @@ def _timer(filled: Filled, field: Quantity, name: str) -> str:
     words = "".join(
         " data-" + part + '="' + filled.text(say("timer." + part)) + '"' for part in ("start", "stop", "running")
     )
-    button = tag("button", filled.text(say("timer.start")), 'type="button" class="quiet" data-timer="' + name + '"' + words)
+    button = tag(
+        "button", filled.text(say("timer.start")), 'type="button" class="quiet" data-timer="' + name + '"' + words
+    )
     clock = tag("span", "", 'class="clock" role="timer" data-clock="' + name + '"')
     return tag("p", button + clock, 'class="row-of-buttons" data-needs-script hidden')
 

@@ -1,6 +1,6 @@
 """An answer, a refusal or a list of questions -> HTML, escaped; runs on both Pythons."""
 
-from calculators import asking, units
+from calculators import units
 from calculators.contract import Drawing, Findings, Measured, Message, Next, Number, Source, Table, Words, say
 from webapp.catalogue import Context, amount, has, piece, sentence, with_unit
 from webapp.forms import Filled, form, shared_query
@@ -86,12 +86,19 @@ def _headline(filled: Filled, result: object) -> str:
     if isinstance(result, Number):
         first, second = shown_amounts(filled, result)
         inner = tag("p", _label(filled, result), 'class="headline-label"')
-        inner += tag("p", first + (" " + tag("span", filled.text(say("answer.or", amount=second)), 'class="other"') if second else ""), 'class="number"')
+        inner += tag(
+            "p",
+            first
+            + (" " + tag("span", filled.text(say("answer.or", amount=second)), 'class="other"') if second else ""),
+            'class="number"',
+        )
         if result.in_words is not None:
             inner += tag("p", filled.text(result.in_words), 'class="in-words"')
         inner += _band(filled, result)
     elif isinstance(result, Words):
-        inner = tag("p", _label(filled, result), 'class="headline-label"') + tag("p", filled.text(result.message), 'class="number words"')
+        inner = tag("p", _label(filled, result), 'class="headline-label"') + tag(
+            "p", filled.text(result.message), 'class="number words"'
+        )
     elif isinstance(result, Findings):
         inner = tag("p", filled.text(result.heading), 'class="headline-label"')
         if result.items:
@@ -168,8 +175,19 @@ def source(each: Source, context: Context) -> str:
 
 
 def _next(filled: Filled, questions: tuple[Next, ...]) -> str:
-    items = "".join(tag("li", tag("a", filled.text(each.message), 'href="' + escape(_address(filled, each)) + '"')) for each in questions)
-    return tag("nav", tag("h2", filled.text(say("answer.next"))) + tag("ul", items), 'class="next" aria-label="' + filled.text(say("answer.next")) + '"') if items else ""
+    items = "".join(
+        tag("li", tag("a", filled.text(each.message), 'href="' + escape(_address(filled, each)) + '"'))
+        for each in questions
+    )
+    return (
+        tag(
+            "nav",
+            tag("h2", filled.text(say("answer.next"))) + tag("ul", items),
+            'class="next" aria-label="' + filled.text(say("answer.next")) + '"',
+        )
+        if items
+        else ""
+    )
 
 
 def _address(filled: Filled, each: Next) -> str:
@@ -177,7 +195,9 @@ def _address(filled: Filled, each: Next) -> str:
     for name, value in each.carried:
         if isinstance(value, Measured):
             unit = value.unit if value.unit is not None else value.quantity.unit(filled.context.system)
-            text = amount(Measured(value.value, value.quantity.name, 6), unit).replace("\u202f", "").replace("\u2212", "-")
+            text = (
+                amount(Measured(value.value, value.quantity.name, 6), unit).replace("\u202f", "").replace("\u2212", "-")
+            )
             pairs.append((name, text + " " + unit if unit else text))
         else:
             pairs.append((name, str(value)))
@@ -190,7 +210,11 @@ def _sharing(filled: Filled) -> str:
     address = escape(filled.calculator.name + "?" + shared_query(filled))
     link = tag("a", filled.text(say("answer.share")), 'class="share" href="' + address + '"')
     copied = filled.text(say("answer.copied"))
-    copy = tag("button", filled.text(say("answer.copy")), 'type="button" class="quiet" data-copy hidden data-copied="' + copied + '"')
+    copy = tag(
+        "button",
+        filled.text(say("answer.copy")),
+        'type="button" class="quiet" data-copy hidden data-copied="' + copied + '"',
+    )
     return tag("p", link + copy, 'class="row-of-buttons sharing"')
 
 
@@ -214,7 +238,11 @@ def _table(filled: Filled, table: Table) -> str:
         body += tag("tr", tag("th", cells[0], 'scope="row"') + "".join(tag("td", cell) for cell in cells[1:]))
     caption = tag("caption", filled.text(table.caption))
     inner = caption + tag("thead", tag("tr", head)) + tag("tbody", body)
-    return tag("div", tag("table", inner), 'class="table" role="region" tabindex="0" aria-label="' + filled.text(table.caption) + '"')
+    return tag(
+        "div",
+        tag("table", inner),
+        'class="table" role="region" tabindex="0" aria-label="' + filled.text(table.caption) + '"',
+    )
 
 
 def _findings(filled: Filled, findings: Findings) -> str:
@@ -233,10 +261,19 @@ def _drawing(filled: Filled, drawing: Drawing) -> str:
     for shape, numbers, style, label in drawing.shapes:
         inner += _shape(filled, shape, numbers, style, label)
     attributes = (
-        'viewBox="0 0 ' + str(drawing.width) + " " + str(drawing.height) + '" role="img" aria-labelledby="'
-        + id + "-title " + id + '-desc"'
+        'viewBox="0 0 '
+        + str(drawing.width)
+        + " "
+        + str(drawing.height)
+        + '" role="img" aria-labelledby="'
+        + id
+        + "-title "
+        + id
+        + '-desc"'
     )
-    return tag("figure", tag("svg", inner, attributes) + tag("figcaption", filled.text(drawing.title)), 'class="drawing"')
+    return tag(
+        "figure", tag("svg", inner, attributes) + tag("figcaption", filled.text(drawing.title)), 'class="drawing"'
+    )
 
 
 def _shape(filled: Filled, shape: str, numbers: tuple[int, ...], style: str, label: object) -> str:

@@ -110,7 +110,8 @@ def _carried(content_type: str, content: bytes) -> Response:
     response = _response(200, content_type, content)
     response.headers["Cache-Control"] = "no-cache"
     response.headers["ETag"] = '"' + hashlib.sha256(content).hexdigest()[:16] + '"'
-    return response.make_conditional(request)
+    response.make_conditional(request)
+    return response
 
 
 def _response(status: int, content_type: str, body: str | bytes) -> Response:

@@ -93,7 +93,9 @@ def not_found(path: str, context: Context) -> Reply:
     if depth > 0:
         # Addresses are relative, so that the book works under any path; climb back out of a nested one.
         for start in ('href="', 'src="'):
-            reply.body = reply.body.replace(start, start + "../" * depth).replace(start + "../" * depth + "#", start + "#")
+            reply.body = reply.body.replace(start, start + "../" * depth).replace(
+                start + "../" * depth + "#", start + "#"
+            )
     return reply
 
 

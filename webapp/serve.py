@@ -18,7 +18,10 @@ def main(arguments: list[str] | None = None) -> int:
     try:
         options.data.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        print(f"The data folder {options.data} cannot be made: {error.strerror}. Give another with --data.", file=sys.stderr)
+        print(
+            f"The data folder {options.data} cannot be made: {error.strerror}. Give another with --data.",
+            file=sys.stderr,
+        )
         return 1
     app = create_app()
     server = wsgi.Server((options.host, options.port), app, numthreads=4, server_name="puddlebook")
@@ -31,7 +34,10 @@ def main(arguments: list[str] | None = None) -> int:
         print(f"Port {options.port} cannot be used: {error}. Give another with --port.", file=sys.stderr)
         return 1
     port = server.bind_addr[1]
-    print(f"Puddlebook build {app.extensions['bundle'].build}: {'https' if secure else 'http'}://{options.host}:{port}/", flush=True)
+    print(
+        f"Puddlebook build {app.extensions['bundle'].build}: {'https' if secure else 'http'}://{options.host}:{port}/",
+        flush=True,
+    )
     try:
         server.serve()
     except KeyboardInterrupt:
@@ -40,10 +46,14 @@ def main(arguments: list[str] | None = None) -> int:
 
 
 def _options(arguments: list[str] | None) -> argparse.Namespace:
-    parser = argparse.ArgumentParser(prog="webapp/start", description="Serve Puddlebook. A phone needs https, or localhost.")
+    parser = argparse.ArgumentParser(
+        prog="webapp/start", description="Serve Puddlebook. A phone needs https, or localhost."
+    )
     parser.add_argument("--host", default="127.0.0.1", help="address to listen on (default 127.0.0.1)")
     parser.add_argument("--port", type=int, default=8000, help="port to listen on; 0 takes any free one (default 8000)")
-    parser.add_argument("--data", type=pathlib.Path, default=pathlib.Path("data"), help="folder for records (default ./data)")
+    parser.add_argument(
+        "--data", type=pathlib.Path, default=pathlib.Path("data"), help="folder for records (default ./data)"
+    )
     parser.add_argument("--certificate", type=pathlib.Path, help="TLS certificate (PEM), with --key")
     parser.add_argument("--key", type=pathlib.Path, help="TLS private key (PEM)")
     options = parser.parse_args(arguments)

@@ -165,6 +165,7 @@ def test_galvanized_thickness_weight_and_tolerance(row):
     mass = gauge_tables.mass_per_area_of_gauge("galvanized", gauge)
     assert mass / POUND_PER_SQUARE_FOOT == pytest.approx(pounds, abs=0.00026)
     tolerance = gauge_tables.mill_tolerance("galvanized", gauge)
+    assert tolerance is not None
     assert tolerance == pytest.approx((most - least) / 2 * INCH, rel=1e-9)
 
 
@@ -263,6 +264,7 @@ def test_a_reading_can_straddle_two_gauges():
 def test_the_edge_of_a_tolerance_counts_as_inside_and_no_more(gauge):
     nominal = gauge_tables.thickness_of_gauge("galvanized", gauge)
     tolerance = gauge_tables.mill_tolerance("galvanized", gauge)
+    assert tolerance is not None
     for edge, beyond in ((nominal + tolerance, 1), (nominal - tolerance, -1)):
         assert gauge in gauge_tables.gauges_within_tolerance("galvanized", edge)
         if 8 < gauge < 30:

@@ -1,5 +1,7 @@
 """Putting a question to a calculator: read what was typed, fill the one blank, check, answer or say what is wrong."""
 
+import math
+
 from calculators import numerals, units
 from calculators.contract import (
     UNKNOWN,
@@ -21,8 +23,11 @@ from calculators.contract import (
 )
 from calculators.ranges import OutOfRange
 
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from typing import Any
+
 LONGEST_TYPED = 200  # characters of one value; a phone's keyboard sends less, a fuzzer sends more
-AGREE_WITHIN = 0.01  # relative; closer than anybody reads a meter
 
 
 class Reply:
@@ -42,7 +47,7 @@ def ask(calculator: Calculator, pairs: list[tuple[str, str]]) -> Reply:
     """Return the Reply of `calculator` to (field, typed text) pairs; never raises for anything typed."""
     given = Given()
     errors: list[tuple[str, Message]] = []
-    typed = _last_typed(pairs)
+    typed = last_typed(pairs)
     touched = _read_fields(calculator, calculator.fields, typed, "", given, errors)
     reply = Reply("blank", given)
     if errors:
@@ -61,20 +66,20 @@ def ask(calculator: Calculator, pairs: list[tuple[str, str]]) -> Reply:
     return reply
 
 
-def _last_typed(pairs: list[tuple[str, str]]) -> dict[str, str]:
-    """Return name -> text; a later non-empty pair wins, so that a preset button can follow its own box."""
+def last_typed(pairs: list[tuple[str, str]]) -> dict[str, str]:
+    """Return name -> text as typed; a later non-empty pair wins, so that a preset button can follow its own box."""
     typed: dict[str, str] = {}
     for name, text in pairs:
-        text = numerals.tidy(text)
-        if text != "" or name not in typed:
-            typed[name] = text
+        blank = numerals.tidy(text) == ""
+        if not blank or name not in typed:
+            typed[name] = "" if blank else text
     return typed
 
 
 def _work_out(calculator: Calculator, given: Given, reply: Reply) -> Reply:
     if calculator.prepare:
         calculator.prepare(given)
-    waiting = _missing_fields(calculator, given) or _close_relations(calculator, given, reply)
+    waiting = _missing_fields(calculator, calculator.fields, given, "") or _close_relations(calculator, given, reply)
     if waiting:
         reply.state = "waiting"
         reply.waiting = waiting
@@ -119,14 +124,14 @@ def _read_fields(
     for field in fields:
         if isinstance(field, Rows):
             touched = _read_rows(calculator, field, typed, given, errors) or touched
+        elif not applies(field, given):
+            _refuse_unasked(calculator, fields, field, prefix, typed, given, errors)
+            given.values[field.name] = None
         elif not isinstance(field, Choice):
             text = typed.get(prefix + field.name, "")
-            if not applies(field, given):
-                _refuse_unasked(calculator, field, text, typed, errors)
-                continue
             if text == "":
                 given.values[field.name] = None
-                _remember_unit(field, typed.get(prefix + field.name + "_unit", ""), given)
+                _remember_unit(field, numerals.tidy(typed.get(prefix + field.name + "_unit", "")), given)
                 continue
             touched = True
             given.typed[field.name] = text
@@ -136,7 +141,7 @@ def _read_fields(
                         "", say("text.too-long", label=label(calculator, field, prefix), longest=LONGEST_TYPED)
                     )
                 if isinstance(field, Quantity):
-                    unit = typed.get(prefix + field.name + "_unit", "")
+                    unit = numerals.tidy(typed.get(prefix + field.name + "_unit", ""))
                     given.values[field.name] = _read_quantity(calculator, field, text, unit, prefix, given)
                 elif isinstance(field, Text):
                     given.values[field.name] = _read_text(calculator, field, text, prefix)
@@ -146,14 +151,28 @@ def _read_fields(
 
 
 def _refuse_unasked(
-    calculator: Calculator, field: Field, text: str, typed: dict[str, str], errors: list[tuple[str, Message]]
+    calculator: Calculator,
+    fields: tuple[Field, ...],
+    field: Field,
+    prefix: str,
+    typed: dict[str, str],
+    given: Given,
+    errors: list[tuple[str, Message]],
 ) -> None:
-    """A value whose choice was not made would be dropped silently: ask for the choice instead."""
-    assert field.when is not None
-    chooser = field.when[0]
-    if text != "" and typed.get(chooser, "") == "" and chooser not in [name for name, _ in errors]:
-        choice = label(calculator, calculator.field(chooser))
-        errors.append((chooser, say("choice.needed", label=choice, field=label(calculator, field))))
+    """A value whose choice was not made would be dropped silently: ask for the choice, or say why it is of no use."""
+    if typed.get(prefix + field.name, "") == "":
+        return
+    why = "unasked." + field.name
+    if why in calculator.english:
+        errors.append((prefix + field.name, say(calculator.name + "." + why)))
+        return
+    for chooser in fields:
+        if field.when is None or chooser.name != field.when[0] or not applies(chooser, given):
+            continue
+        name = prefix + chooser.name
+        if typed.get(name, "") == "" and name not in [wrong for wrong, _ in errors]:
+            choice = label(calculator, chooser, prefix)
+            errors.append((name, say("choice.needed", label=choice, field=label(calculator, field, prefix))))
 
 
 def _remember_unit(field: Field, unit: str, given: Given) -> None:
@@ -169,7 +188,7 @@ def _read_choice(
     given: Given,
     errors: list[tuple[str, Message]],
 ) -> bool:
-    text = typed.get(prefix + field.name, "")
+    text = numerals.tidy(typed.get(prefix + field.name, ""))
     if text == "":
         given.values[field.name] = field.default
         return False
@@ -197,6 +216,7 @@ def _read_rows(
     rows = []
     for number in range(1, field.most + 1):
         row = Given()
+        row.place = number
         if _read_fields(calculator, field.fields, typed, field.name + "-" + str(number) + "-", row, errors):
             rows.append(row)
     given.values[field.name] = rows
@@ -207,9 +227,11 @@ def _read_quantity(
     calculator: Calculator, field: Quantity, text: str, chosen_unit: str, prefix: str, given: Given
 ) -> object:
     name = label(calculator, field, prefix)
-    if text.lower() == UNKNOWN and field.may_be_unknown:
+    if field.may_be_unknown and numerals.tidy(text).lower() == UNKNOWN:
         return UNKNOWN
     number_text, unit_text = numerals.split_unit(text)
+    if number_text == "":
+        raise Refusal("", say("number.unreadable", label=name))
     quantity = field.quantity
     unit: str | None = chosen_unit if chosen_unit in quantity.units else quantity.si
     if unit_text:
@@ -225,14 +247,14 @@ def _read_quantity(
     if value is None:
         raise Refusal("", say("number.unreadable", label=name))
     given.units[field.name] = unit
-    if field.whole and value != int(value):
-        raise Refusal("", say("number.whole", label=name))
     coherent = units.to_coherent(value, unit)
     low, high = limits(field)
     settled = numerals.settle(coherent)
+    if field.whole and settled != int(settled):
+        raise Refusal("", say("number.whole", label=name))
     if settled < numerals.settle(low) or settled > numerals.settle(high):
         raise Refusal("", _between(calculator, field, name, low, high, unit))
-    return coherent
+    return float(int(settled)) if field.whole else coherent
 
 
 def limits(field: Quantity) -> tuple[float, float]:
@@ -248,9 +270,29 @@ def _between(calculator: Calculator, field: Quantity, name: Message, low: float,
         id = "number.between-because"
         parameters["reason"] = say(calculator.name + "." + reason_id)
     parameters["label"] = name
-    parameters["low"] = Measured(low, field.quantity.name, None, unit)
-    parameters["high"] = Measured(high, field.quantity.name, None, unit)
+    parameters["low"] = _shown_limit(field, low, unit, 1.0)
+    parameters["high"] = _shown_limit(field, high, unit, -1.0)
     return Message(id, tuple((key, parameters[key]) for key in sorted(parameters)))
+
+
+def _shown_limit(field: Quantity, limit: float, unit: str, inward: float) -> Measured:
+    """Return a limit as it is shown, its last digit moved inward if need be: what is shown must be accepted."""
+    number = units.from_coherent(limit, unit)
+    figures = field.quantity.figures
+    places = field.quantity.decimals(unit)
+    step = 1.0
+    if places is None:
+        shown = numerals.settle(number, figures)
+        while abs(shown) >= step * 10**figures:
+            step *= 10.0
+        while abs(shown) < step * 10 ** (figures - 1) and step > 1e-9:
+            step /= 10.0
+    else:
+        shown = numerals.parse(numerals.fixed(number, places)) or 0.0
+        step = 10.0**-places
+    if numerals.settle(shown) * inward < numerals.settle(number) * inward:
+        shown = numerals.settle(shown + step * inward)
+    return Measured(units.to_coherent(shown, unit), field.quantity.name, None, unit)
 
 
 def _bad_number(name: Message, bad: numerals.BadNumber) -> Message:
@@ -265,14 +307,19 @@ def _bad_number(name: Message, bad: numerals.BadNumber) -> Message:
 # ---------------------------------------------------------------- solving
 
 
-def _missing_fields(calculator: Calculator, given: Given) -> Message | None:
-    """Return what is still waited for outside the relations, or None."""
-    related = [name for relation in calculator.relations for name in relation.fields]
-    for field in calculator.fields:
-        if field.optional or field.name in related or given.has(field.name):
-            continue
-        if applies(field, given):
-            return say("waiting.field", label=label(calculator, field))
+def _missing_fields(calculator: Calculator, fields: tuple[Field, ...], given: Given, prefix: str) -> Message | None:
+    """Return what is still waited for outside the relations, in rows that were begun too, or None."""
+    related = [] if prefix else [name for relation in calculator.relations for name in relation.fields]
+    for field in fields:
+        if isinstance(field, Rows):
+            for row in given.rows(field.name):
+                place = field.name + "-" + str(row.place) + "-"
+                missing = _missing_fields(calculator, field.fields, row, place)
+                if missing:
+                    return missing
+        elif not field.optional and field.name not in related and not given.has(field.name):
+            if applies(field, given):
+                return say("waiting.field", label=label(calculator, field, prefix))
     return None
 
 
@@ -288,8 +335,9 @@ def _close_relations(calculator: Calculator, given: Given, reply: Reply) -> Mess
                 continue
             if blanks:
                 _solve(calculator, relation, blanks[0], given)
-            else:
-                reply.agreement = _agreement(calculator, relation, given) or reply.agreement
+            elif relation.check and (reply.agreement is None or reply.agreement.id == "agree.yes"):
+                # A disagreement must not be hidden by another relation that agrees.
+                reply.agreement = _agreement(calculator, relation, given)
             open_relations.remove(relation)
             progress = True
     if not open_relations:
@@ -313,49 +361,73 @@ def _listed(names: list[Message], last: str) -> Message:
 
 
 def _takes_part(relation: Relation, given: Given) -> bool:
+    if relation.takes_part is not None:
+        return relation.takes_part(given)
     return relation.required or any(given.has(name) for name in relation.its_own)
 
 
-def _numbers(relation: Relation, given: Given) -> dict[str, float]:
-    return {name: given.number(name) for name in relation.fields if given.has(name)}
+def _numbers(relation: Relation, given: Given) -> "dict[str, Any]":
+    return {name: given.values[name] for name in relation.fields + relation.also if given.has(name)}
 
 
 def _solve(calculator: Calculator, relation: Relation, unknown: str, given: Given) -> None:
-    value = relation.solve(unknown, _numbers(relation, given))
-    field = calculator.field(unknown)
-    assert isinstance(field, Quantity)
+    value = _solved(relation, unknown, _numbers(relation, given))
+    field = _quantity_field(calculator, unknown)
     low, high = limits(field)
     settled = numerals.settle(value)
     if not numerals.is_finite(value) or settled < numerals.settle(low) or settled > numerals.settle(high):
-        name = label(calculator, field)
-        unit = given.units.get(unknown)
-        shown = Measured(value, field.quantity.name, None, unit) if numerals.is_finite(value) else say("not-finite")
-        raise Refusal(
-            "",
-            say(
-                "solved.outside",
-                label=name,
-                value=shown,
-                low=Measured(low, field.quantity.name, None, unit),
-                high=Measured(high, field.quantity.name, None, unit),
-            ),
-        )
+        raise _solved_outside(calculator, field, value, given)
     given.fill(unknown, value)
     if relation.required:
         given.solved_for = unknown
+
+
+def _solved(relation: Relation, unknown: str, numbers: "dict[str, Any]") -> float:
+    try:
+        return relation.solve(unknown, numbers)
+    except ZeroDivisionError:
+        return math.inf  # no number closes the relation, which the refusal says in words
+
+
+def _quantity_field(calculator: Calculator, name: str) -> Quantity:
+    field = calculator.field(name)
+    assert isinstance(field, Quantity)
+    return field
+
+
+def _solved_outside(calculator: Calculator, field: Quantity, value: float, given: Given) -> Refusal:
+    low, high = limits(field)
+    unit = given.units.get(field.name)
+    shown = Measured(value, field.quantity.name, None, unit) if numerals.is_finite(value) else say("not-finite")
+    return Refusal(
+        "",
+        say(
+            "solved.outside",
+            label=label(calculator, field),
+            value=shown,
+            low=Measured(low, field.quantity.name, None, unit),
+            high=Measured(high, field.quantity.name, None, unit),
+        ),
+    )
 
 
 def _agreement(calculator: Calculator, relation: Relation, given: Given) -> Message:
     """Return how well numbers agree when none is blank."""
     numbers = _numbers(relation, given)
     typed = numbers[relation.check]
-    others = {name: numbers[name] for name in relation.fields if name != relation.check}
-    reckoned = relation.solve(relation.check, others)
-    difference = numerals.settle((typed - reckoned) / reckoned, 6)
-    quantity = calculator.field(relation.check)
-    assert isinstance(quantity, Quantity)
+    others = {name: numbers[name] for name in numbers if name != relation.check}
+    reckoned = _solved(relation, relation.check, others)
+    quantity = _quantity_field(calculator, relation.check)
+    if not numerals.is_finite(reckoned):
+        raise _solved_outside(calculator, quantity, reckoned, given)
+    # Settled first: two that agree must not differ by the last bit, which no two maths libraries share.
+    difference = numerals.settle(typed, 8) - numerals.settle(reckoned, 8)
+    difference = numerals.settle(difference / (reckoned or typed or 1.0), 6)
     unit = given.units.get(relation.check)
-    id = "agree.yes" if abs(difference) <= AGREE_WITHIN else "agree.over" if difference > 0 else "agree.under"
+    if abs(difference) <= relation.agree_within:
+        id = "agree.yes"
+    else:
+        id = "agree.over" if difference > 0 else "agree.under"
     return say(
         id,
         label=label(calculator, quantity),
@@ -386,26 +458,34 @@ def _range_message(calculator: Calculator, error: OutOfRange, given: Given) -> M
 # ---------------------------------------------------------------- what moves the answer
 
 
-def _headline(answer: Answer) -> float | None:
+def _headline(calculator: Calculator, answer: Answer) -> Number | None:
+    """Return the first number of an answer; None for a whole one, which goes in steps and not by the percent."""
     for result in answer.results:
         if isinstance(result, Number):
-            return result.value
+            return None if result.name in _whole_fields(calculator) else result
     return None
+
+
+def _whole_fields(calculator: Calculator) -> list[str]:
+    return [field.name for field in calculator.fields if isinstance(field, Quantity) and field.whole]
 
 
 def _what_moves_it(calculator: Calculator, given: Given, answer: Answer) -> Message | None:
     """Return which typed number moves the headline most, found by asking again with each one 10 % higher."""
-    base = _headline(answer)
-    if not base:
+    headline = _headline(calculator, answer)
+    if headline is None or headline.value == 0.0:
         return None
+    base = headline.value
+    # Where the headline is the blank itself, closing the relations is enough; a whole answer costs ten times that.
+    solved = given.solved_for if given.solved_for is not None and given.values[given.solved_for] == base else None
     changes = []
     for field in calculator.fields:
         if not isinstance(field, Quantity) or field.whole or field.name not in given.typed:
             continue
         value = given.values.get(field.name)
-        if not isinstance(value, float) or value == 0.0:
-            continue
-        moved = _again_with(calculator, given, field.name, value * 1.1)
+        if not isinstance(value, float) or value == 0.0 or units.to_coherent(0.0, field.quantity.si) != 0.0:
+            continue  # nobody thinks of a temperature as 10 % more
+        moved = _again_with(calculator, given, field.name, value * 1.1, solved)
         if moved is not None:
             changes.append((numerals.settle((moved - base) / base, 3), label(calculator, field)))
     most = max([abs(change) for change, _ in changes] + [0.0])
@@ -417,7 +497,10 @@ def _what_moves_it(calculator: Calculator, given: Given, answer: Answer) -> Mess
     return say(id, names=_listed(names, "list.and"), percent=Plain(most * 100.0, 2))
 
 
-def _again_with(calculator: Calculator, given: Given, name: str, value: float) -> float | None:
+def _again_with(
+    calculator: Calculator, given: Given, name: str, value: float, solved: str | None
+) -> float | None:
+    """Return the headline (or the `solved` blank) with one number changed, or None if that has no answer."""
     other = Given()
     other.typed = given.typed
     other.units = given.units
@@ -431,6 +514,9 @@ def _again_with(calculator: Calculator, given: Given, name: str, value: float) -
             calculator.prepare(other)
         if _close_relations(calculator, other, reply):
             return None
-        return _headline(calculator.answer(other))
+        if solved is not None:
+            return other.number(solved)
+        headline = _headline(calculator, calculator.answer(other))
+        return None if headline is None else headline.value
     except (Refusal, OutOfRange):
         return None

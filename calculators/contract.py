@@ -11,6 +11,7 @@ from calculators.quantities import PhysicalQuantity
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from typing import Any
 
 UNKNOWN = "unknown"  # what a field holds when the welder says honestly that it is not known
 
@@ -149,24 +150,32 @@ class Rows(Field):
 class Relation:
     """Fields bound by one equation, any one of which can be the blank.
 
-    `solve(unknown, values)` returns the unknown in coherent SI from the others. `check` names the field that is
-    worked out again when none is blank. A relation that is not `required` takes part only once one of
-    `its_own` fields is filled in.
+    `solve(unknown, values)` returns the unknown in coherent SI from the others and from `also`: fields, choices
+    among them, that shape the equation but are never its blank. `check` names the field that is worked out again
+    when none is blank, and agrees within the share `agree_within`; it is empty where the answer itself says how
+    well the numbers agree. A relation that is not `required` takes part only once one of `its_own` fields is
+    filled in; where that hangs on more, `takes_part(given)` says whether a required one does.
     """
 
     def __init__(
         self,
         fields: tuple[str, ...],
-        solve: "Callable[[str, dict[str, float]], float]",
+        solve: "Callable[[str, dict[str, Any]], float]",
         check: str,
         required: bool = True,
         its_own: tuple[str, ...] = (),
+        also: tuple[str, ...] = (),
+        agree_within: float = 0.01,  # closer than anybody reads a meter
+        takes_part: "Callable[[Given], bool] | None" = None,
     ) -> None:
         self.fields = fields
         self.solve = solve
         self.check = check
         self.required = required
         self.its_own = its_own
+        self.also = also
+        self.agree_within = agree_within
+        self.takes_part = takes_part
 
 
 # ---------------------------------------------------------------- answers
@@ -346,6 +355,7 @@ class Given:
         self.typed: dict[str, str] = {}
         self.made: list[str] = []  # names filled in for the reader: by `prepare` or by a relation
         self.solved_for: str | None = None  # the blank that the question was about
+        self.place = 0  # of a row among the rows of its field, counted from 1
 
     def has(self, name: str) -> bool:
         """Return whether `name` holds a value (typed, chosen or solved)."""

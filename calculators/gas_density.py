@@ -141,7 +141,7 @@ def density_from_compressibility(
     compressibility_factor : float
         Compressibility factor, [-]; 0.2 to 2, and 1 for the ideal gas.
     gas_constant : float, optional
-        Molar gas constant, [J/(mol K)]; above 0.
+        Molar gas constant, [J/(mol K)]; 8.3 to 8.4.
 
     Returns
     -------
@@ -170,6 +170,7 @@ def density_from_compressibility(
     _require_temperature(temperature)
     ranges.require("molar_mass", molar_mass, 0.002, 0.2, "kg/mol")
     ranges.require("compressibility_factor", compressibility_factor, 0.2, 2.0, "")
+    ranges.require("gas_constant", gas_constant, 8.3, 8.4, "J/(mol K)")
     return pressure_absolute * molar_mass / (compressibility_factor * gas_constant * temperature)
 
 

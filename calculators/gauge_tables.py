@@ -362,6 +362,8 @@ def nearest_fraction(thickness: float) -> tuple[str, float]:
 def _whole_gauge(gauge_system: str, gauge: float) -> int:
     lowest, highest = gauge_range(gauge_system)
     ranges.require("gauge", gauge, lowest, highest, "")
+    if gauge == int(gauge):
+        return int(gauge)
     number = numerals.settle(gauge)
     if number != int(number):
         raise ValueError("gauge is " + numerals.plain(number) + "; it must be a whole number")
@@ -383,7 +385,10 @@ def _thickness_range(gauge_system: str) -> tuple[float, float]:
 
 
 def _published(rows: tuple[tuple[int, float], ...], gauge: int) -> float:
-    return dict(rows)[gauge]
+    for number, published in rows:
+        if number == gauge:
+            return published
+    raise KeyError(gauge)
 
 
 def _pounds_per_square_foot(gauge_system: str, gauge: int) -> float:
@@ -393,6 +398,7 @@ def _pounds_per_square_foot(gauge_system: str, gauge: int) -> float:
 
 def _difference(thickness: float, nominal: float) -> float:
     """Return thickness less nominal: exactly 0 where they differ only by the noise of a unit conversion."""
-    if numerals.settle(thickness) == numerals.settle(nominal):
+    difference = thickness - nominal
+    if abs(difference) < 1e-8 * nominal and numerals.settle(thickness) == numerals.settle(nominal):
         return 0.0
-    return thickness - nominal
+    return difference

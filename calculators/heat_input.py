@@ -174,7 +174,6 @@ def _next(given: Given) -> tuple[Next, ...]:
 ENGLISH = {
     "title": "Heat input",
     "question": "How much heat goes into each inch of weld, and am I inside the limit?",
-    "keywords": "heat input arc energy kilojoule interpass travel speed limit procedure",
     "lead": "Leave one of voltage, current, travel speed and heat input blank: it is worked out.",
     "field.process": "Process",
     "option.process.gas-metal-arc": "Gas metal arc (MIG/MAG)",

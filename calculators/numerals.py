@@ -42,7 +42,8 @@ def tidy(text: str) -> str:
     """Return text with no-break spaces, typographic minus and vulgar fractions made plain, ends trimmed."""
     for space in ("\u00a0", "\u202f", "\u2009", "\t", "\n", "\r", "\x0b", "\x0c"):
         text = text.replace(space, " ")
-    text = text.replace("\u2212", "-").replace("\u2044", "/")
+    # The kelvin sign is the one letter that only CPython makes an ASCII letter of when it lowers.
+    text = text.replace("\u2212", "-").replace("\u2044", "/").replace("\u212a", "K")
     for character, fraction in _VULGAR:
         text = text.replace(character, " " + fraction)
     return text.strip(" ")

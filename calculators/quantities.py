@@ -67,6 +67,8 @@ _ALL = (
     _q("wire_feed_speed", ("in/min", "m/min", "mm/s"), "m/min", "in/min", 0.5, 40.0),
     _q("wire_diameter", _THICK, "mm", "in", 0.5, 4.0, places=(("in", 3), ("mm", 2))),
     _q("contact_tip_to_work", _THICK, "mm", "in", 3.0, 60.0),
+    _q("run_out_length", ("in", "ft", "mm", "m"), "mm", "in", 20.0, 20000.0),
+    _q("run_out_time", ("s",), "s", "s", 1.0, 60.0),
     _q("gas_flow", ("ft3/h", "L/min"), "L/min", "ft3/h", 1.0, 100.0),
     _q("cylinder_water_volume", ("L", "ft3"), "L", "L", 0.5, 200.0),
     _q("cylinder_pressure", ("psi", "bar"), "bar", "psi", 0.0, 300.0),
@@ -77,6 +79,7 @@ _ALL = (
     _q("wire_length", ("ft", "m"), "m", "ft", 0.01, 1000000.0),
     _q("spool_diameter", _THICK, "mm", "in", 20.0, 1000.0),
     _q("spool_width", _THICK, "mm", "in", 10.0, 500.0),
+    _q("spool_depth", _THICK, "mm", "in", 0.0, 500.0),
     _q("ratio", ("", "%"), "", "", 0.0, 1000.0),
     _q("percentage", ("%",), "%", "%", 0.0, 100.0),
 )

@@ -42,8 +42,12 @@ def require(name: str, value: float, low: float | None, high: float | None, unit
     number = magnitude(value, unit)
     if not numerals.is_finite(number):
         raise OutOfRange(name, number, low, high, unit)
-    number = numerals.settle(number)
-    if low is not None and number < numerals.settle(low):
-        raise OutOfRange(name, number, low, high, unit)
-    if high is not None and number > numerals.settle(high):
-        raise OutOfRange(name, number, low, high, unit)
+    if (low is not None and _above(low, number)) or (high is not None and _above(number, high)):
+        raise OutOfRange(name, numerals.settle(number), low, high, unit)
+
+
+def _above(number: float, limit: float) -> bool:
+    """Return whether number > limit at ten figures; only near the limit do those have to be worked out."""
+    if abs(number - limit) > 1e-8 * abs(limit):
+        return number > limit
+    return numerals.settle(number) > numerals.settle(limit)

@@ -8,6 +8,7 @@ from calculators import made
 from calculators.facts.units import SIGNS, SPELLINGS
 
 _FACTORS = {name: (factor, offset) for name, factor, offset in made.FACTORS}
+_IN_LOWER_CASE = {name.lower(): name for name, _, _ in made.FACTORS}
 _SHOWN = {SIGNS.get(name, name): name for name, _, _ in made.FACTORS}
 
 
@@ -22,7 +23,8 @@ def named(text: str) -> str | None:
         return text
     if text in _SHOWN:
         return _SHOWN[text]
-    return SPELLINGS.get(text.lower())
+    text = text.lower()
+    return SPELLINGS.get(text) or _IN_LOWER_CASE.get(text)
 
 
 def to_coherent(value: float, unit: str) -> float:

@@ -237,14 +237,30 @@ def _operation(name: str, summary: str, parameters: list[Pairs], schema: str) ->
     return Pairs(("operationId", name), ("summary", summary), ("parameters", parameters), ("responses", responses))
 
 
+def _result_schema(text: Pairs) -> Pairs:
+    """Return the schema of one result: a number, words, a table, findings or a drawing's description."""
+    number = Pairs(("type", "number"))
+    cell = Pairs(("type", ["string", "object"]), ("properties", Pairs(("value", number), ("unit", text))))
+    row = Pairs(("type", "array"), ("items", cell))
+    finding = Pairs(("type", "object"), ("properties", Pairs(("what", text), ("sureness", text), ("why", text))))
+    members = Pairs(
+        ("value", number),
+        ("unit", text),
+        ("low", number),
+        ("high", number),
+        ("text", text),
+        ("columns", Pairs(("type", "array"), ("items", text))),
+        ("rows", Pairs(("type", "array"), ("items", row))),
+        ("findings", Pairs(("type", "array"), ("items", finding))),
+        ("title", text),
+        ("description", text),
+    )
+    return Pairs(("type", "object"), ("properties", members))
+
+
 def _schemas() -> Pairs:
     text = Pairs(("type", "string"))
     texts = Pairs(("type", "array"), ("items", text))
-    number = Pairs(("type", "number"))
-    result = Pairs(
-        ("type", "object"),
-        ("properties", Pairs(("value", number), ("unit", text), ("low", number), ("high", number), ("text", text))),
-    )
     source = Pairs(("type", "object"), ("properties", Pairs(("title", text), ("standing", text))))
     answer = Pairs(
         ("type", "object"),
@@ -254,7 +270,7 @@ def _schemas() -> Pairs:
             Pairs(
                 ("calculator", text),
                 ("solved_for", Pairs(("type", ["string", "null"]))),
-                ("results", Pairs(("type", "object"), ("additionalProperties", result))),
+                ("results", Pairs(("type", "object"), ("additionalProperties", _result_schema(text)))),
                 ("notes", texts),
                 ("cautions", texts),
                 ("sources", Pairs(("type", "array"), ("items", source))),

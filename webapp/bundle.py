@@ -13,7 +13,10 @@ import pathlib
 import tokenize
 
 from calculators import made
+from calculators.contract import say
 from webapp import shell_pieces
+from webapp.catalogue import Context, sentence
+from webapp.markup import escape
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent
 STATIC = ROOT / "static"
@@ -112,7 +115,8 @@ class Bundle:
         worker = (STATIC / "built" / "worker.js").read_bytes()
         everything = json.dumps(self.precache, sort_keys=True).encode() + worker
         self.build = hashlib.sha256(everything).hexdigest()[:10]
-        head = {"build": self.build, "precache": self.precache, "language": "en"}
+        failed = escape(sentence(say("offline.text"), Context("en", "us", self.build)))
+        head = {"build": self.build, "precache": self.precache, "language": "en", "failed": failed}
         self.worker = b"self.BUILD=" + json.dumps(head, sort_keys=True).encode() + b";\n" + worker
 
     def gzipped_parts(self) -> dict[str, bytes]:

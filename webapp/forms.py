@@ -15,10 +15,8 @@ class Filled:
         self.calculator = calculator
         self.reply = reply
         self.context = context
-        self.typed: dict[str, str] = {}
-        for name, text in pairs:
-            if text != "" or name not in self.typed:
-                self.typed[name] = numerals.tidy(text)[: asking.LONGEST_TYPED + 1]
+        # As it was read; a text too long to read is kept only as far as it takes to be too long again.
+        self.typed = asking.last_typed([(name, text[: asking.LONGEST_TYPED + 1]) for name, text in pairs])
         self.errors: dict[str, Message] = {}
         for name, message in reply.errors:
             if name not in self.errors:
@@ -33,7 +31,14 @@ def form(filled: Filled) -> str:
     """Return the whole form of a calculator."""
     calculator = filled.calculator
     address = escape(calculator.name)
-    out = []
+    # The first submit button is the one that the Enter key presses: never a preset, which would fill its box.
+    out = [
+        tag(
+            "button",
+            filled.text(say("form.work-out")),
+            'type="submit" class="visually-hidden" tabindex="-1" aria-hidden="true"',
+        )
+    ]
     for field in calculator.fields:
         if isinstance(field, Rows):
             out.append(_rows(filled, field))
@@ -59,7 +64,9 @@ def _field(filled: Filled, field: Field, prefix: str) -> str:
     if field.when is not None:
         values = " ".join(field.when[1])
         attributes += ' data-when="' + escape(prefix + field.when[0]) + '" data-when-is="' + escape(values) + '"'
-        if not asking.applies(field, filled.reply.given) and name not in filled.errors:
+        # A number whose choice was taken back still stands in the address: it shows, so that it can be taken out.
+        unasked = not asking.applies(field, filled.reply.given) and filled.typed.get(name, "") == ""
+        if unasked and name not in filled.errors:
             attributes += " hidden"
     return tag("div", inner, attributes)
 
@@ -119,7 +126,7 @@ def _box(filled: Filled, field: Field, name: str) -> tuple[str, str]:
     if not isinstance(field, Quantity):
         return typed, ""
     offered = field.quantity.units
-    unit = filled.typed.get(name + "_unit", "")
+    unit = numerals.tidy(filled.typed.get(name + "_unit", ""))
     if unit not in offered:
         unit = field.quantity.si if typed else field.quantity.unit(filled.context.system)
     number, suffix = numerals.split_unit(typed)
@@ -147,7 +154,7 @@ def _unit_choice(filled: Filled, field: Quantity, name: str, unit: str) -> str:
 
 def _presets(filled: Filled, field: Quantity, name: str) -> str:
     buttons = ""
-    for text in field.presets:
+    for text in _own_presets(filled, field):
         number, unit = numerals.split_unit(text)
         unit = units.named(unit) or ""
         buttons += _preset(
@@ -163,6 +170,13 @@ def _presets(filled: Filled, field: Quantity, name: str) -> str:
         return ""
     label = filled.text(say("form.presets", label=asking.label(filled.calculator, field)))
     return tag("div", buttons, 'class="presets" role="group" aria-label="' + label + '"')
+
+
+def _own_presets(filled: Filled, field: Quantity) -> tuple[str, ...]:
+    """Return the presets in the reader's own units, or all of them where none is."""
+    foreign = field.quantity.unit("si" if filled.context.system == "us" else "us")
+    own = [text for text in field.presets if units.named(numerals.split_unit(text)[1]) != foreign]
+    return tuple(own) if own else field.presets
 
 
 def _preset(name: str, value: str, number: str, unit: str, shown: str) -> str:
@@ -188,7 +202,7 @@ def _timer(filled: Filled, field: Quantity, name: str) -> str:
 
 
 def _choice(filled: Filled, field: Choice, name: str) -> str:
-    chosen = filled.typed.get(name, "")
+    chosen = numerals.tidy(filled.typed.get(name, ""))
     if chosen not in field.options:
         chosen = field.default or ""
     if field.default is None and not field.optional:
@@ -256,7 +270,8 @@ def shared_query(filled: Filled) -> str:
             continue
         if isinstance(field, Quantity):
             number, unit = _box(filled, field, name)
-            typed = number + " " + unit if unit and number != UNKNOWN else number
+            known = numerals.tidy(number).lower() != UNKNOWN
+            typed = number + " " + unit if unit and known else number
         pairs.append((name, typed))
     if filled.context.system != "us":
         pairs.append(("units", filled.context.system))

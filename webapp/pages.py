@@ -3,7 +3,7 @@
 import hashlib
 import logging
 import time
-from urllib.parse import parse_qsl
+from urllib.parse import parse_qsl, quote
 
 from flask import Flask, Response, g, request, send_from_directory
 from werkzeug.exceptions import HTTPException
@@ -53,10 +53,9 @@ def _answer_routes(app: Flask, bundle: Bundle) -> None:
         if len(raw) > LONGEST_QUERY:
             return _plain_failure(414, "too-long.text")
         pairs = parse_qsl(raw.decode("latin-1"), keep_blank_values=True, errors="replace")
-        partial = request.headers.get("HX-Request") == "true" and request.headers.get("HX-Request-Type") != "full"
-        reply = pocket.respond(pocket.Request("/" + path, pairs, partial), LANGUAGE, bundle.build)
+        reply = pocket.respond(pocket.Request("/" + path, pairs, _wants_part()), LANGUAGE, bundle.build)
         response = _response(reply.status, reply.content_type, reply.body)
-        response.headers["Vary"] = "HX-Request, HX-Request-Type"
+        response.headers["Vary"] = "HX-Request, HX-Request-Type, HX-History-Restore-Request"
         return response
 
     @app.errorhandler(HTTPException)
@@ -70,8 +69,15 @@ def _answer_routes(app: Flask, bundle: Bundle) -> None:
     @app.errorhandler(Exception)
     def failed(error: Exception) -> Response:
         """Return a page that says the fault is ours; the trace goes to the log."""
-        log.exception("failed on %s", request.path)
+        log.exception("failed on %s", quote(request.path))
         return _plain_failure(500, "failed.text")
+
+
+def _wants_part() -> bool:
+    """Return whether htmx asks for the answer region alone; what it puts into its history is a whole page."""
+    headers = request.headers
+    whole = headers.get("HX-Request-Type") == "full" or headers.get("HX-History-Restore-Request") == "true"
+    return headers.get("HX-Request") == "true" and not whole
 
 
 def _file_routes(app: Flask, bundle: Bundle) -> None:
@@ -142,5 +148,7 @@ def _headers_and_log(app: Flask, bundle: Bundle) -> None:
             headers["Strict-Transport-Security"] = f"max-age={A_YEAR}"
         # Neither query nor body: what somebody typed is nobody else's business.
         elapsed = (time.perf_counter() - g.started) * 1000.0 if "started" in g else 0.0
-        log.info("%s %s %d %.1f ms build %s", request.method, request.path, response.status_code, elapsed, bundle.build)
+        # Quoted, so that a line break in an address cannot begin a log line of its own.
+        path = quote(request.path)
+        log.info("%s %s %d %.1f ms build %s", request.method, path, response.status_code, elapsed, bundle.build)
         return response

@@ -2,6 +2,7 @@
 
 import argparse
 import logging
+import os
 import pathlib
 import sys
 
@@ -18,21 +19,24 @@ def main(arguments: list[str] | None = None) -> int:
     try:
         options.data.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        print(
-            f"The data folder {options.data} cannot be made: {error.strerror}. Give another with --data.",
-            file=sys.stderr,
-        )
-        return 1
+        return _refuse(f"The data folder {options.data} cannot be made: {error.strerror}. Give another with --data.")
+    if not os.access(options.data, os.W_OK | os.X_OK):
+        return _refuse(f"The data folder {options.data} cannot be written to. Give another with --data.")
     app = create_app()
     server = wsgi.Server((options.host, options.port), app, numthreads=4, server_name="puddlebook")
+    server.max_request_body_size = app.config["MAX_CONTENT_LENGTH"]
     secure = bool(options.certificate)
     if secure:
-        server.ssl_adapter = BuiltinSSLAdapter(str(options.certificate), str(options.key))
+        try:
+            server.ssl_adapter = BuiltinSSLAdapter(str(options.certificate), str(options.key))
+        except OSError as error:  # an SSLError is one too
+            pair = f"{options.certificate} with the key {options.key}"
+            return _refuse(f"The certificate {pair} cannot be used: {error}. Both are PEM files.")
     try:
         server.prepare()
     except OSError as error:
-        print(f"Port {options.port} cannot be used: {error}. Give another with --port.", file=sys.stderr)
-        return 1
+        where = f"{options.host}, port {options.port},"
+        return _refuse(f"{where} cannot be listened on: {error}. Give another with --host or --port.")
     port = server.bind_addr[1]
     print(
         f"Puddlebook build {app.extensions['bundle'].build}: {'https' if secure else 'http'}://{options.host}:{port}/",
@@ -45,12 +49,25 @@ def main(arguments: list[str] | None = None) -> int:
     return 0
 
 
+def _refuse(sentence: str) -> int:
+    print(sentence, file=sys.stderr)
+    return 1
+
+
+def _port(text: str) -> int:
+    if not text.isdecimal() or int(text) > 65535:
+        raise argparse.ArgumentTypeError(f"{text} is no port: give a whole number from 0 to 65535")
+    return int(text)
+
+
 def _options(arguments: list[str] | None) -> argparse.Namespace:
     parser = argparse.ArgumentParser(
         prog="webapp/start", description="Serve Puddlebook. A phone needs https, or localhost."
     )
     parser.add_argument("--host", default="127.0.0.1", help="address to listen on (default 127.0.0.1)")
-    parser.add_argument("--port", type=int, default=8000, help="port to listen on; 0 takes any free one (default 8000)")
+    parser.add_argument(
+        "--port", type=_port, default=8000, help="port to listen on; 0 takes any free one (default 8000)"
+    )
     parser.add_argument(
         "--data", type=pathlib.Path, default=pathlib.Path("data"), help="folder for records (default ./data)"
     )

@@ -21,7 +21,7 @@ def calculator(name: str) -> Calculator | None:
     """Return the calculator of that name, or None."""
     if name not in _loaded:
         module = name.replace("-", "_")
-        if module not in made.CALCULATOR_MODULES:
+        if "_" in name or module not in made.CALCULATOR_MODULES:
             return None
         _loaded[name] = __import__("calculators." + module, None, None, ("CALCULATOR",)).CALCULATOR
     return _loaded[name]

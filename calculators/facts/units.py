@@ -109,6 +109,9 @@ SPELLINGS = {
     "hrs": "h",
     "hour": "h",
     "hours": "h",
+    "ga": "",
+    "gauge": "",
+    "gage": "",
 }
 
 SIGNS = {

@@ -40,23 +40,6 @@ METRES_PER_KILOGRAM = (
     (2700, 1.6, 184.21),
 )
 
-# Inches of solid wire in a pound. Standing: published, in the handbook of a maker of filler metal, not named
-# here.
-INCHES_PER_POUND = (
-    ("mild-steel", 0.030, 4956),
-    ("mild-steel", 0.035, 3648),
-    ("mild-steel", 0.045, 2196),
-    ("mild-steel", 1 / 16, 1152),
-    ("stainless", 0.030, 4872),
-    ("stainless", 0.035, 3588),
-    ("stainless", 0.045, 2160),
-    ("stainless", 1 / 16, 1140),
-    ("aluminum", 0.030, 14412),
-    ("aluminum", 0.035, 10596),
-    ("aluminum", 1 / 16, 3372),
-)
-PRINTED_FOR_3_64_ALUMINUM = 6408  # the same list; off by a row
-
 # Middle of each classification, mass % (AWS A5.10; from memory), the rest aluminum, and densities of the
 # elements (CRC Handbook; from memory). Ideal mixing of the elements' volumes: law, good to about 1 % for
 # these alloys.
@@ -80,22 +63,6 @@ def close(actual, expected, relative):
 @pytest.mark.parametrize(("density", "size", "metres"), METRES_PER_KILOGRAM)
 def test_metres_in_a_kilogram(density, size, metres):
     assert close(wire_mass.wire_length(1.0, size / 1000.0, density), metres, 0.0001)
-
-
-@pytest.mark.parametrize(("material", "size", "inches"), INCHES_PER_POUND)
-def test_inches_in_a_pound_are_the_published_ones_within_2_percent(material, size, inches):
-    """2 %: the list rounds to whole feet and does not say which stainless or which aluminum."""
-    density, _ = wire_mass.density(material)
-    assert close(wire_mass.wire_length(POUND, size * INCH, density) / INCH, inches, 0.02)
-
-
-def test_the_printed_length_of_3_64_aluminum_is_the_045_wires():
-    """A slip in the published list: geometry puts 3/64 in 8 % away from it."""
-    density, _ = wire_mass.density("aluminum")
-    at_045 = wire_mass.wire_length(POUND, 0.045 * INCH, density) / INCH
-    at_3_64 = wire_mass.wire_length(POUND, 3 / 64 * INCH, density) / INCH
-    assert close(at_045, PRINTED_FOR_3_64_ALUMINUM, 0.02)
-    assert abs(at_3_64 / PRINTED_FOR_3_64_ALUMINUM - 1.0) > 0.05
 
 
 @pytest.mark.parametrize(("alloy", "element", "percent", "manganese"), COMPOSITION)

@@ -1,0 +1,1 @@
+"""Line drawings of answers: numbers in, shapes with whole-number coordinates out."""

@@ -1,0 +1,19 @@
+"""What several tests share."""
+
+from collections.abc import Iterator
+
+import pytest
+
+from calculators import made
+from calculators.contract import Calculator
+from tests import specimen as specimen_module
+from webapp import shelf
+
+
+@pytest.fixture(scope="module")
+def specimen() -> Iterator[Calculator]:
+    """The calculator with every kind of field and answer, on the shelf until the module's tests are done."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setitem(shelf._loaded, "specimen", specimen_module.CALCULATOR)
+        patch.setattr(made, "CALCULATOR_MODULES", (*made.CALCULATOR_MODULES, "specimen"))
+        yield specimen_module.CALCULATOR

@@ -1,0 +1,338 @@
+"""Numbers to text and back: what is typed is understood or asked about, what is shown is rounded exactly."""
+
+import ast
+import re
+from decimal import ROUND_HALF_UP, Context, Decimal
+from fractions import Fraction
+
+import pytest
+from hypothesis import assume, example, given, settings
+from hypothesis import strategies as st
+
+from calculators import asking, numerals
+from calculators.contract import Answer, Calculator, Given, Number, Quantity
+from webapp import bundle
+
+pytestmark = pytest.mark.quick
+
+
+def _echo(asked: Given) -> Answer:
+    return Answer(results=(Number("thickness", asked.number("thickness")),))
+
+
+ECHO = Calculator(
+    name="echo",
+    fields=(Quantity("thickness", low=-10000.0, high=10000.0),),
+    answer=_echo,
+    english={},
+    sources=(),
+    place=0,
+)
+
+# (where it is typed, what is typed, thickness understood in mm or the question asked). A box takes numbers the
+# same way in every country: a mark that may be either is asked about. Values by hand.
+TYPED = (
+    ("en", "3.14", 3.14),
+    ("en", "24", 24.0),
+    ("en", "024", 24.0),
+    ("en", ".5", 0.5),
+    ("en", "5.", 5.0),
+    ("en", "-2", -2.0),
+    ("en", "- 2", -2.0),
+    ("en", "\u22122", -2.0),
+    ("en", "+2", 2.0),
+    ("en", "-0", 0.0),
+    ("en", "1e3", 1000.0),
+    ("en", "1E3", 1000.0),
+    ("en", "1e-3", 0.001),
+    ("en", "1.5e+3", 1500.0),
+    ("en", "6 mm", 6.0),
+    ("en", "6mm", 6.0),
+    ("en", "1e3mm", 1000.0),
+    ("en", '1"', 25.4),
+    ("en", "1/8", 0.125),
+    ("en", '3/16"', 4.7625),
+    ("en", "3/16 in", 4.7625),
+    ("en", "1 3/16 in", 30.1625),
+    ("en", "1-3/16 in", 30.1625),
+    ("en", "-1/2 in", -12.7),
+    ("en", "\u00bd in", 12.7),
+    ("en", "1\u00bd in", 38.1),
+    ("en", "1 \u215d in", 41.275),
+    ("en", "3\u20444 in", 19.05),
+    ("en", "  7  ", 7.0),
+    ("en", "1,234", "number.ambiguous"),
+    ("en", "1,234 mm", "number.ambiguous"),
+    ("en", "-1,234", "number.ambiguous"),
+    ("en", "1,234.5", "number.two-marks"),
+    ("en", "1,234,567", "number.two-marks"),
+    ("en", "1.2.3", "number.two-marks"),
+    ("en", "1,5e3", "number.unreadable"),
+    ("en", "3/0", "number.fraction"),
+    ("en", "3/", "number.fraction"),
+    ("en", "/4", "number.fraction"),
+    ("en", "1.5/2", "number.fraction"),
+    ("en", "1 2 3/4", "number.fraction"),
+    ("en", "1/2/3", "number.fraction"),
+    ("en", ".", "number.unreadable"),
+    ("en", ",", "number.unreadable"),
+    ("en", "-", "number.unreadable"),
+    ("en", "--2", "number.unreadable"),
+    ("en", "2-3", "number.unreadable"),
+    ("en", "2+3", "number.unreadable"),
+    ("en", "1e", "number.unit"),
+    ("en", "e3", "number.unit"),
+    ("en", "1e99", "number.too-long"),
+    ("en", "1e9999", "number.too-long"),
+    ("en", "1234567890123456", "number.too-long"),
+    ("en", "0x10", "number.unit"),
+    ("en", "1_000", "number.unit"),
+    ("en", "nan", "number.unit"),
+    ("en", "inf", "number.unit"),
+    ("en", "six", "number.unit"),
+    ("en", "6 furlong", "number.unit"),
+    ("en", "5' 3\"", "number.unit"),
+    ("en", "mm", "number.unreadable"),
+    ("de", "3,14", 3.14),
+    ("de", "0,125", 0.125),
+    ("de", ",5", 0.5),
+    ("de", ",125", 0.125),
+    ("de", "5,", 5.0),
+    ("de", "1,5 mm", 1.5),
+    ("de", "1.234,5", "number.two-marks"),
+    ("de", "1.234.567", "number.two-marks"),
+    ("fr", " 3 ,14", 3.14),
+    ("fr", "1 234,5", 1234.5),
+    ("fr", "1\u00a0234,5", 1234.5),
+    ("fr", "1\u202f234,5", 1234.5),
+    ("fr", "1 234,567", "number.ambiguous"),
+    ("hi", "1,23,456", "number.two-marks"),
+    ("hi", "1,23,456.7", "number.two-marks"),
+    ("hi", "\u0966.\u096b", "number.unit"),
+    ("ar", "\u0663", "number.unit"),
+    ("ar", "\u0663\u066b\u0661", "number.unit"),
+    ("zh", "\uff13.\uff11", "number.unit"),
+)
+
+
+@pytest.mark.parametrize(("where", "typed", "expected"), TYPED)
+def test_typed_number_is_understood_or_asked_about(where, typed, expected):
+    came = asking.ask(ECHO, [("thickness", typed), ("thickness_unit", "mm")])
+    if isinstance(expected, str):
+        assert [(name, message.id) for name, message in came.errors] == [("thickness", expected)]
+        assert came.answer is None
+    else:
+        assert came.answer is not None, came.errors
+        (result,) = came.answer.results
+        assert isinstance(result, Number)
+        assert result.value == pytest.approx(expected / 1000.0, rel=1e-15)
+
+
+@pytest.mark.parametrize("typed", ("", "   ", "\u00a0", "\t\n"))
+def test_empty_box_is_blank_not_zero(typed):
+    assert numerals.parse(typed) is None
+    assert asking.ask(ECHO, [("thickness", typed)]).state == "blank"
+
+
+@pytest.mark.parametrize(
+    ("typed", "readings"),
+    (
+        ("1,234", ("1234", "1.234")),
+        ("12,500", ("12500", "12.500")),
+        ("1,234.5", ("1234.5",)),
+        ("1.234,5", ("1234.5",)),
+        ("1,234,567", ("1234567",)),
+        ("1,23,456.7", ("123456.7",)),
+    ),
+)
+def test_question_offers_readings_that_are_then_understood(typed, readings):
+    with pytest.raises(numerals.BadNumber) as caught:
+        numerals.parse(typed)
+    assert caught.value.readings == readings
+    for reading in readings:
+        assert numerals.parse(reading) == float(reading)
+
+
+@given(st.text("0123456789.,-+/eE '", max_size=12))
+@example("1,234")
+@example("1e3")
+@example("1 3/4")
+@example("-1-3/4")
+def test_nothing_is_guessed_silently(text):
+    """An independent reading by pattern: whatever parse returns must be the only thing the text can mean."""
+    try:
+        value = numerals.parse(text)
+    except numerals.BadNumber:
+        return
+    if value is None:
+        assert text.strip() == ""
+        return
+    compact = text.strip()
+    fraction = re.fullmatch(r"([+-]?)\s*(?:(\d+)[\s-]+)?(\d+)[\s-]*/\s*(\d+)", compact)
+    if fraction:
+        sign, whole, top, bottom = fraction.groups()
+        exact = Fraction(whole or "0") + Fraction(int(top), int(bottom))
+        exact = -exact if sign == "-" else exact
+    else:
+        compact = compact.replace(" ", "")
+        assert re.fullmatch(r"[+-]?(\d+[.,]?\d*|[.,]\d+)([eE][+-]?\d+)?", compact), text
+        assert not re.fullmatch(r"[+-]?0*[1-9]\d*,\d{3}", compact), f"{text!r} was not asked about"
+        exact = Fraction(compact.replace(",", "."))
+    assert value == pytest.approx(float(exact), rel=3e-16, abs=0.0)
+
+
+@given(st.integers(0, 99), st.integers(1, 64), st.sampled_from((2, 4, 8, 16, 32, 64)))
+def test_fractions_are_exact(whole, top, bottom):
+    assert numerals.parse(f"{whole} {top}/{bottom}") == whole + top / bottom
+    assert numerals.parse(f"{whole}-{top}/{bottom}") == whole + top / bottom
+    assert numerals.parse(f"-{top}/{bottom}") == -top / bottom
+
+
+@given(st.text("0123456789.", min_size=1, max_size=12), st.sampled_from(("", "mm", "in/min", '"', "ft3/h", "%")))
+def test_unit_suffix_is_split_off(number, unit):
+    for typed in (number + unit, number + " " + unit, " " + number + "\u00a0" + unit + " "):
+        assert numerals.split_unit(typed) == (number, unit)
+
+
+# ---------------------------------------------------------------- numbers to text
+
+sizes = st.floats(1e-12, 1e21) | st.floats(-1e21, -1e-12) | st.just(0.0)
+ordinary = st.floats(1e-6, 1e9) | st.floats(-1e9, -1e-6) | st.just(0.0)
+
+
+def _guarded(value: float) -> Decimal:
+    """Return value at 13 figures, halves away from zero, worked out by decimal."""
+    return Context(prec=13, rounding=ROUND_HALF_UP).create_decimal(Decimal(value))
+
+
+def _ungrouped(text: str) -> str:
+    return text.replace("\u202f", "").replace("\u2212", "-")
+
+
+@given(sizes, st.integers(1, 10))
+@example(0.125, 2)
+@example(2.5, 1)
+@example(9.9999999999996, 4)
+@example(99995.0, 4)
+@example(78.4, 3)
+@example(5e-324, 4)
+@example(1.7976931348623157e308, 4)
+@example(2.675, 3)
+def test_significant_is_half_up_on_the_guarded_value(value, figures):
+    expected = Context(prec=figures, rounding=ROUND_HALF_UP).plus(_guarded(value))
+    assert Decimal(_ungrouped(numerals.significant(value, figures))) == expected
+    assert Decimal(numerals.significant(value, figures, group=False)) == expected
+
+
+@given(ordinary, st.integers(0, 6))
+@example(0.5, 0)
+@example(1.5, 0)
+@example(2.5, 0)
+@example(0.125, 2)
+@example(-0.004, 2)
+@example(2.675, 2)
+@example(999.995, 2)
+def test_fixed_is_half_up_on_the_guarded_value(value, places):
+    expected = _guarded(value).quantize(Decimal(1).scaleb(-places), ROUND_HALF_UP, Context(prec=60))
+    text = numerals.fixed(value, places)
+    assert Decimal(_ungrouped(text)) == expected
+    assert len(text.partition(".")[2]) == places
+
+
+@pytest.mark.parametrize(
+    ("value", "figures", "text"),
+    (
+        (0.0, 4, "0"),
+        (1234.0, 4, "1234"),
+        (12345.0, 5, "12\u202f345"),
+        (1234567.0, 7, "1\u202f234\u202f567"),
+        (-2.5, 3, "\u22122.5"),
+        (0.00012, 3, "0.00012"),
+        (1.5e-9, 3, "1.5e-9"),
+        (6.02e23, 3, "6.02e23"),
+        (100.0, 3, "100"),
+        (78.4, 10, "78.4"),
+        (0.1 + 0.2, 10, "0.3"),
+        (1e16, 10, "1e16"),
+    ),
+)
+def test_shape_of_shown_numbers(value, figures, text):
+    assert numerals.significant(value, figures) == text
+
+
+@pytest.mark.parametrize(
+    ("value", "places", "text"),
+    ((0.0, 2, "0.00"), (-0.001, 2, "0.00"), (0.0625, 3, "0.063"), (12345.6, 1, "12\u202f345.6"), (-1.0, 0, "\u22121")),
+)
+def test_shape_of_fixed_decimals(value, places, text):
+    assert numerals.fixed(value, places) == text
+
+
+@given(sizes)
+def test_plain_text_reads_back_as_the_settled_number(value):
+    settled = numerals.settle(value)
+    assert numerals.parse(numerals.plain(value)) == settled
+    assert float(numerals.plain(value)) == settled
+
+
+@given(st.floats(allow_nan=False, allow_infinity=False), st.integers(1, 10))
+def test_settling_twice_changes_nothing(value, figures):
+    settled = numerals.settle(value, figures)
+    assert numerals.settle(settled, figures) == settled
+
+
+@given(sizes)
+def test_settling_swallows_the_last_bits(value):
+    """Two maths libraries differ by a few last bits; away from the edge of a step both settle alike."""
+    assume(value != 0)
+    thirteen = _guarded(value)
+    ten = Context(prec=10, rounding=ROUND_HALF_UP).plus(thirteen)
+    half_step = Decimal(5).scaleb(ten.adjusted() - 10)
+    assume(abs(abs(thirteen - ten) - half_step) > half_step / 100)
+    for noisy in (value * (1 + 4e-16), value * (1 - 4e-16)):
+        assert numerals.settle(noisy) == numerals.settle(value)
+
+
+@pytest.mark.parametrize("value", (float("nan"), float("inf"), float("-inf")))
+def test_only_finite_numbers_become_text(value):
+    with pytest.raises(ValueError, match="finite"):
+        numerals.significant(value)
+    with pytest.raises(ValueError, match="finite"):
+        numerals.fixed(value, 2)
+    assert not numerals.is_finite(value)
+
+
+@given(st.floats(allow_nan=False, allow_infinity=False), st.integers(1, 10))
+@settings(max_examples=200)
+def test_no_text_looks_like_a_float_s_own(value, figures):
+    text = numerals.significant(value, figures)
+    assert re.fullmatch("\u2212?[0-9\u202f]+(\\.[0-9]*[1-9])?(e-?[1-9][0-9]*)?", text), text
+
+
+# ---------------------------------------------------------------- nobody else makes text of a number
+
+
+def _texts_made(source: str) -> list[str]:
+    """Return what a module does to make text of a value without numerals.py."""
+    found = []
+    for node in ast.walk(ast.parse(source)):
+        if isinstance(node, ast.FormattedValue):
+            found.append(f"line {node.lineno}: an f-string formats a value")
+        elif isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id in ("repr", "format"):
+            found.append(f"line {node.lineno}: {node.func.id}()")
+        elif isinstance(node, ast.Call) and isinstance(node.func, ast.Attribute) and node.func.attr == "format":
+            found.append(f"line {node.lineno}: .format()")
+        elif isinstance(node, ast.BinOp) and isinstance(node.op, ast.Mod) and isinstance(node.left, ast.Constant):
+            if isinstance(node.left.value, str):
+                found.append(f"line {node.lineno}: % formatting")
+    return found
+
+
+@pytest.mark.parametrize("path", bundle.shared_sources(), ids=lambda path: str(path.relative_to(bundle.ROOT)))
+def test_shared_files_leave_the_text_of_numbers_to_numerals(path):
+    assert _texts_made(path.read_text("utf-8")) == []
+
+
+@pytest.mark.parametrize("planted", ("f'{x}'", "repr(x)", "'{:.2f}'.format(x)", "'%g' % x", "format(x, 'g')"))
+def test_that_check_finds_a_planted_one(planted):
+    assert _texts_made(f"y = {planted}\n")

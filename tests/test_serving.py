@@ -1,0 +1,211 @@
+"""`python -m webapp.serve`: it says where it is, serves, refuses on the wire, speaks TLS, and says what is wrong."""
+
+import http.client
+import json
+import os
+import pathlib
+import re
+import shutil
+import signal
+import socket
+import ssl
+import subprocess
+import sys
+from collections.abc import Iterator
+
+import pytest
+
+from webapp.bundle import ROOT
+
+
+class Served:
+    """A running `python -m webapp.serve`, where it listens and what it logs."""
+
+    def __init__(self, process: "subprocess.Popen[str]", log: pathlib.Path) -> None:
+        self.process = process
+        self.log = log
+        assert process.stdout is not None
+        self.line = process.stdout.readline()
+        found = re.fullmatch(r"Puddlebook build ([0-9a-f]{10}): (https?)://127\.0\.0\.1:(\d+)/\n", self.line)
+        assert found, (self.line, log.read_text())
+        self.build, self.scheme = found.group(1), found.group(2)
+        self.port = int(found.group(3))
+
+    def get(self, address: str, context: ssl.SSLContext | None = None) -> tuple[http.client.HTTPResponse, bytes]:
+        """Return a reply and its body."""
+        if context is not None:
+            connection: http.client.HTTPConnection = http.client.HTTPSConnection(
+                "localhost", self.port, timeout=10, context=context
+            )
+        else:
+            connection = http.client.HTTPConnection("127.0.0.1", self.port, timeout=10)
+        try:
+            connection.request("GET", address)
+            reply = connection.getresponse()
+            return reply, reply.read()
+        finally:
+            connection.close()
+
+    def say(self, sent: bytes) -> bytes:
+        """Send bytes as they are; return what comes back until the server closes."""
+        with socket.create_connection(("127.0.0.1", self.port), timeout=10) as line:
+            line.sendall(sent)
+            got = b""
+            while part := line.recv(65536):
+                got += part
+            return got
+
+
+def _command(*options: str) -> list[str]:
+    return [sys.executable, "-P", "-m", "webapp.serve", *options]
+
+
+def _surroundings() -> dict[str, str]:
+    return {**os.environ, "PYTHONPATH": str(ROOT), "PYTHONDONTWRITEBYTECODE": "1"}
+
+
+def _start(folder: pathlib.Path, *options: str) -> Served:
+    log = folder / "log"
+    with log.open("w") as out:
+        process = subprocess.Popen(
+            _command("--port", "0", *options),
+            cwd=folder,
+            env=_surroundings(),
+            stdout=subprocess.PIPE,
+            stderr=out,
+            text=True,
+        )
+    try:
+        return Served(process, log)
+    except BaseException:
+        _stop(process)
+        raise
+
+
+def _stop(process: "subprocess.Popen[str]") -> None:
+    process.send_signal(signal.SIGINT)
+    try:
+        process.wait(10)
+    except subprocess.TimeoutExpired:
+        process.kill()
+        process.wait()
+    if process.stdout is not None:
+        process.stdout.close()
+
+
+@pytest.fixture(scope="module")
+def served(tmp_path_factory) -> Iterator[Served]:
+    running = _start(tmp_path_factory.mktemp("served"))
+    yield running
+    _stop(running.process)
+
+
+def test_started_server_says_where_it_is_and_serves(served):
+    reply, body = served.get("/heat-input?voltage=24+V&current=200+A&travel_speed=6+mm%2Fs")
+    assert reply.status == 200
+    assert str(reply.headers["Content-Security-Policy"]).startswith("default-src 'none'; script-src 'self'; ")
+    assert b"<!doctype html>" in body and served.build.encode() in body
+    assert json.loads(served.get("/healthz")[1])["build"] == served.build
+    assert re.search(rf"GET /healthz 200 \d+\.\d ms build {served.build}\n", served.log.read_text())
+
+
+def test_started_server_makes_its_data_folder_and_writes_nothing_else(served):
+    served.get("/heat-input?voltage=24+V")
+    assert sorted(path.name for path in served.log.parent.iterdir()) == ["data", "log"]
+    assert list((served.log.parent / "data").iterdir()) == []
+
+
+@pytest.mark.parametrize(
+    ("sent", "status"),
+    (
+        (b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: 1000000000000\r\n\r\n", b"413"),
+        (b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: 65537\r\n\r\n" + b"x" * 65537, b"413"),
+        (b"GET / HTTP/1.1\r\nHost: x\r\nContent-Length: 65537\r\n\r\n" + b"x" * 65537, b"413"),
+        (b"POST / HTTP/1.1\r\nHost: x\r\nConnection: close\r\nContent-Length: 9\r\n\r\nvoltage=9", b"405"),
+        (b"GET /?" + b"a" * 9000 + b" HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n", b"414"),
+        (b"GET /static/../pyproject.toml HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n", b"404"),
+        (b"GET //elsewhere.example/ HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n", b"400"),
+        (b"BREW / HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n", b"405"),
+        (b"no request at all\r\n\r\n", b"400"),
+    ),
+    ids=("endless body", "long body", "long body of a GET", "form", "long query", "climbing", "host", "brew", "noise"),
+)
+def test_started_server_refuses_on_the_wire(served, sent, status):
+    got = served.say(sent)
+    assert got.split(b" ", 2)[1] == status, got[:200]
+    assert b"Traceback" not in got
+    assert served.process.poll() is None
+
+
+def test_two_servers_run_side_by_side(served, tmp_path):
+    other = _start(tmp_path)
+    try:
+        assert other.port != served.port
+        assert other.build == served.build
+        assert other.get("/")[1] == served.get("/")[1]
+    finally:
+        _stop(other.process)
+    assert other.process.returncode == 0
+    assert "Traceback" not in other.log.read_text()
+
+
+@pytest.mark.parametrize(
+    ("options", "said"),
+    (
+        (("--port", "x"), "x is no port: give a whole number from 0 to 65535"),
+        (("--port", "65536"), "65536 is no port: give a whole number from 0 to 65535"),
+        (("--port=-1",), "-1 is no port: give a whole number from 0 to 65535"),
+        (("--port", "0", "--data", "file/inside"), "The data folder file/inside cannot be made: Not a directory."),
+        (("--port", "0", "--data", "file"), "The data folder file cannot be made: File exists."),
+        (("--port", "0", "--certificate", "file"), "--certificate and --key go together"),
+        (
+            ("--port", "0", "--certificate", "gone", "--key", "file"),
+            "The certificate gone with the key file cannot be used",
+        ),
+        (
+            ("--port", "0", "--certificate", "file", "--key", "file"),
+            "The certificate file with the key file cannot be used",
+        ),
+        (("--host", "192.0.2.1", "--port", "0"), "192.0.2.1, port 0, cannot be listened on"),
+    ),
+    ids=lambda each: " ".join(each) if isinstance(each, tuple) else "",
+)
+def test_bad_option_gets_one_sentence(tmp_path, options, said):
+    (tmp_path / "file").write_text("not a folder, nor a key\n")
+    result = subprocess.run(
+        _command(*options), cwd=tmp_path, env=_surroundings(), capture_output=True, text=True, timeout=30
+    )
+    assert result.returncode in (1, 2)
+    assert result.stdout == ""
+    last = result.stderr.splitlines()[-1]
+    assert said in last
+    assert "Traceback" not in result.stderr
+    assert result.stderr.splitlines()[:-1] == [] or result.stderr.startswith("usage:")
+
+
+def test_port_in_use_gets_one_sentence(served, tmp_path):
+    command = _command("--port", str(served.port), "--data", "data")
+    result = subprocess.run(command, cwd=tmp_path, env=_surroundings(), capture_output=True, text=True, timeout=30)
+    assert result.returncode == 1
+    assert len(result.stderr.splitlines()) == 1
+    assert f"port {served.port}, cannot be listened on" in result.stderr
+
+
+@pytest.mark.skipif(shutil.which("openssl") is None, reason="openssl makes the certificate")
+def test_server_speaks_tls_with_a_given_certificate(tmp_path):
+    subject = ("-subj", "/CN=localhost", "-addext", "subjectAltName=DNS:localhost")
+    curve = ("-newkey", "ec", "-pkeyopt", "ec_paramgen_curve:prime256v1", "-nodes", "-days", "2")
+    made = ["openssl", "req", "-x509", *curve, *subject, "-keyout", "key.pem", "-out", "certificate.pem"]
+    subprocess.run(made, cwd=tmp_path, check=True, capture_output=True)
+    running = _start(tmp_path, "--certificate", "certificate.pem", "--key", "key.pem")
+    try:
+        assert running.scheme == "https"
+        trusting = ssl.create_default_context(cafile=str(tmp_path / "certificate.pem"))
+        reply, body = running.get("/", trusting)
+        assert reply.status == 200 and b"<!doctype html>" in body
+        assert reply.headers["Strict-Transport-Security"] == "max-age=31536000"
+        with pytest.raises(ssl.SSLCertVerificationError):
+            running.get("/", ssl.create_default_context())
+        assert json.loads(running.get("/healthz", trusting)[1])["status"] == "ok"
+    finally:
+        _stop(running.process)

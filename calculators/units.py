@@ -24,7 +24,7 @@ def named(text: str) -> str | None:
     if text in _SHOWN:
         return _SHOWN[text]
     text = text.lower()
-    return SPELLINGS.get(text) or _IN_LOWER_CASE.get(text)
+    return SPELLINGS[text] if text in SPELLINGS else _IN_LOWER_CASE.get(text)
 
 
 def to_coherent(value: float, unit: str) -> float:

@@ -2,12 +2,10 @@
 
 import math
 
-from calculators import numerals, units
+from calculators import numerals, reading, units
 from calculators.contract import (
-    UNKNOWN,
     Answer,
     Calculator,
-    Choice,
     Field,
     Given,
     Measured,
@@ -18,7 +16,6 @@ from calculators.contract import (
     Refusal,
     Relation,
     Rows,
-    Text,
     say,
 )
 from calculators.ranges import OutOfRange
@@ -26,8 +23,6 @@ from calculators.ranges import OutOfRange
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
-
-LONGEST_TYPED = 200  # characters of one value; a phone's keyboard sends less, a fuzzer sends more
 
 
 class Reply:
@@ -47,8 +42,8 @@ def ask(calculator: Calculator, pairs: list[tuple[str, str]]) -> Reply:
     """Return the Reply of `calculator` to (field, typed text) pairs; never raises for anything typed."""
     given = Given()
     errors: list[tuple[str, Message]] = []
-    typed = last_typed(pairs)
-    touched = _read_fields(calculator, calculator.fields, typed, "", given, errors)
+    typed = reading.last_typed(pairs)
+    touched = reading.read_fields(calculator, calculator.fields, typed, "", given, errors)
     reply = Reply("blank", given)
     if errors:
         reply.state = "problem"
@@ -66,16 +61,6 @@ def ask(calculator: Calculator, pairs: list[tuple[str, str]]) -> Reply:
     return reply
 
 
-def last_typed(pairs: list[tuple[str, str]]) -> dict[str, str]:
-    """Return name -> text as typed; a later non-empty pair wins, so that a preset button can follow its own box."""
-    typed: dict[str, str] = {}
-    for name, text in pairs:
-        blank = numerals.tidy(text) == ""
-        if not blank or name not in typed:
-            typed[name] = "" if blank else text
-    return typed
-
-
 def _work_out(calculator: Calculator, given: Given, reply: Reply) -> Reply:
     if calculator.prepare:
         calculator.prepare(given)
@@ -88,220 +73,6 @@ def _work_out(calculator: Calculator, given: Given, reply: Reply) -> Reply:
     reply.state = "answer"
     reply.sensitivity = _what_moves_it(calculator, given, reply.answer)
     return reply
-
-
-# ---------------------------------------------------------------- reading
-
-
-def applies(field: Field, given: Given) -> bool:
-    """Return whether a conditional field is asked, given the choices made."""
-    return field.when is None or given.word(field.when[0]) in field.when[1]
-
-
-def label(calculator: Calculator, field: Field, prefix: str = "") -> Message:
-    """Return the label of a field (of a row, if a prefix `passes-1-` is given)."""
-    return say(calculator.name + ".field." + field.name) if not prefix else _row_label(calculator, field, prefix)
-
-
-def _row_label(calculator: Calculator, field: Field, prefix: str) -> Message:
-    number = prefix.split("-")[-2]
-    return say("row-field", row=number, label=say(calculator.name + ".field." + field.name))
-
-
-def _read_fields(
-    calculator: Calculator,
-    fields: tuple[Field, ...],
-    typed: dict[str, str],
-    prefix: str,
-    given: Given,
-    errors: list[tuple[str, Message]],
-) -> bool:
-    """Read fields into given; return whether anything was filled in beyond the defaults."""
-    touched = False
-    for field in fields:
-        if isinstance(field, Choice):
-            touched = _read_choice(calculator, field, typed, prefix, given, errors) or touched
-    for field in fields:
-        if isinstance(field, Rows):
-            touched = _read_rows(calculator, field, typed, given, errors) or touched
-        elif not applies(field, given):
-            _refuse_unasked(calculator, fields, field, prefix, typed, given, errors)
-            given.values[field.name] = None
-        elif not isinstance(field, Choice):
-            text = typed.get(prefix + field.name, "")
-            if text == "":
-                given.values[field.name] = None
-                _remember_unit(field, numerals.tidy(typed.get(prefix + field.name + "_unit", "")), given)
-                continue
-            touched = True
-            given.typed[field.name] = text
-            try:
-                if len(text) > LONGEST_TYPED:
-                    raise Refusal(
-                        "", say("text.too-long", label=label(calculator, field, prefix), longest=LONGEST_TYPED)
-                    )
-                if isinstance(field, Quantity):
-                    unit = numerals.tidy(typed.get(prefix + field.name + "_unit", ""))
-                    given.values[field.name] = _read_quantity(calculator, field, text, unit, prefix, given)
-                elif isinstance(field, Text):
-                    given.values[field.name] = _read_text(calculator, field, text, prefix)
-            except Refusal as refusal:
-                errors.append((prefix + field.name, refusal.message))
-    return touched
-
-
-def _refuse_unasked(
-    calculator: Calculator,
-    fields: tuple[Field, ...],
-    field: Field,
-    prefix: str,
-    typed: dict[str, str],
-    given: Given,
-    errors: list[tuple[str, Message]],
-) -> None:
-    """A value whose choice was not made would be dropped silently: ask for the choice, or say why it is of no use."""
-    if typed.get(prefix + field.name, "") == "":
-        return
-    why = "unasked." + field.name
-    if why in calculator.english:
-        errors.append((prefix + field.name, say(calculator.name + "." + why)))
-        return
-    for chooser in fields:
-        if field.when is None or chooser.name != field.when[0] or not applies(chooser, given):
-            continue
-        name = prefix + chooser.name
-        if typed.get(name, "") == "" and name not in [wrong for wrong, _ in errors]:
-            choice = label(calculator, chooser, prefix)
-            errors.append((name, say("choice.needed", label=choice, field=label(calculator, field, prefix))))
-
-
-def _remember_unit(field: Field, unit: str, given: Given) -> None:
-    if isinstance(field, Quantity) and unit in field.quantity.units:
-        given.units[field.name] = unit
-
-
-def _read_choice(
-    calculator: Calculator,
-    field: Choice,
-    typed: dict[str, str],
-    prefix: str,
-    given: Given,
-    errors: list[tuple[str, Message]],
-) -> bool:
-    text = numerals.tidy(typed.get(prefix + field.name, ""))
-    if text == "":
-        given.values[field.name] = field.default
-        return False
-    given.typed[field.name] = text
-    if text not in field.options:
-        names = ", ".join(field.options)
-        errors.append(
-            (prefix + field.name, say("choice.unknown", label=label(calculator, field, prefix), options=names))
-        )
-        given.values[field.name] = None
-        return True
-    given.values[field.name] = text
-    return text != field.default
-
-
-def _read_text(calculator: Calculator, field: Text, text: str, prefix: str) -> str:
-    if len(text) > field.longest:
-        raise Refusal("", say("text.too-long", label=label(calculator, field, prefix), longest=field.longest))
-    return text
-
-
-def _read_rows(
-    calculator: Calculator, field: Rows, typed: dict[str, str], given: Given, errors: list[tuple[str, Message]]
-) -> bool:
-    rows = []
-    for number in range(1, field.most + 1):
-        row = Given()
-        row.place = number
-        if _read_fields(calculator, field.fields, typed, field.name + "-" + str(number) + "-", row, errors):
-            rows.append(row)
-    given.values[field.name] = rows
-    return len(rows) > 0
-
-
-def _read_quantity(
-    calculator: Calculator, field: Quantity, text: str, chosen_unit: str, prefix: str, given: Given
-) -> object:
-    name = label(calculator, field, prefix)
-    if field.may_be_unknown and numerals.tidy(text).lower() == UNKNOWN:
-        return UNKNOWN
-    number_text, unit_text = numerals.split_unit(text)
-    if number_text == "":
-        raise Refusal("", say("number.unreadable", label=name))
-    quantity = field.quantity
-    unit: str | None = chosen_unit if chosen_unit in quantity.units else quantity.si
-    if unit_text:
-        unit = units.named(unit_text)
-        if unit is None or unit not in quantity.units:
-            offered = " ".join(units.sign(each) for each in quantity.units if each) or say("number.no-unit")
-            raise Refusal("", say("number.unit", label=name, unit=unit_text, units=offered))
-    assert unit is not None
-    try:
-        value = numerals.parse(number_text)
-    except numerals.BadNumber as bad:
-        raise Refusal("", _bad_number(name, bad)) from None
-    if value is None:
-        raise Refusal("", say("number.unreadable", label=name))
-    given.units[field.name] = unit
-    coherent = units.to_coherent(value, unit)
-    low, high = limits(field)
-    settled = numerals.settle(coherent)
-    if field.whole and settled != int(settled):
-        raise Refusal("", say("number.whole", label=name))
-    if settled < numerals.settle(low) or settled > numerals.settle(high):
-        raise Refusal("", _between(calculator, field, name, low, high, unit))
-    return float(int(settled)) if field.whole else coherent
-
-
-def limits(field: Quantity) -> tuple[float, float]:
-    """Return the lowest and highest value of a field, [coherent SI]."""
-    return units.to_coherent(field.low, field.quantity.si), units.to_coherent(field.high, field.quantity.si)
-
-
-def _between(calculator: Calculator, field: Quantity, name: Message, low: float, high: float, unit: str) -> Message:
-    reason_id = "range." + field.name
-    id = "number.between"
-    parameters: dict[str, object] = {}
-    if reason_id in calculator.english:
-        id = "number.between-because"
-        parameters["reason"] = say(calculator.name + "." + reason_id)
-    parameters["label"] = name
-    parameters["low"] = _shown_limit(field, low, unit, 1.0)
-    parameters["high"] = _shown_limit(field, high, unit, -1.0)
-    return Message(id, tuple((key, parameters[key]) for key in sorted(parameters)))
-
-
-def _shown_limit(field: Quantity, limit: float, unit: str, inward: float) -> Measured:
-    """Return a limit as it is shown, its last digit moved inward if need be: what is shown must be accepted."""
-    number = units.from_coherent(limit, unit)
-    figures = field.quantity.figures
-    places = field.quantity.decimals(unit)
-    step = 1.0
-    if places is None:
-        shown = numerals.settle(number, figures)
-        while abs(shown) >= step * 10**figures:
-            step *= 10.0
-        while abs(shown) < step * 10 ** (figures - 1) and step > 1e-9:
-            step /= 10.0
-    else:
-        shown = numerals.parse(numerals.fixed(number, places)) or 0.0
-        step = 10.0**-places
-    if numerals.settle(shown) * inward < numerals.settle(number) * inward:
-        shown = numerals.settle(shown + step * inward)
-    return Measured(units.to_coherent(shown, unit), field.quantity.name, None, unit)
-
-
-def _bad_number(name: Message, bad: numerals.BadNumber) -> Message:
-    readings = bad.readings
-    if len(readings) == 2:
-        return say(bad.reason, label=name, first=readings[0], second=readings[1])
-    if len(readings) == 1:
-        return say(bad.reason, label=name, first=readings[0])
-    return say(bad.reason, label=name)
 
 
 # ---------------------------------------------------------------- solving
@@ -318,8 +89,8 @@ def _missing_fields(calculator: Calculator, fields: tuple[Field, ...], given: Gi
                 if missing:
                     return missing
         elif not field.optional and field.name not in related and not given.has(field.name):
-            if applies(field, given):
-                return say("waiting.field", label=label(calculator, field, prefix))
+            if reading.applies(field, given):
+                return say("waiting.field", label=reading.label(calculator, field, prefix))
     return None
 
 
@@ -343,7 +114,7 @@ def _close_relations(calculator: Calculator, given: Given, reply: Reply) -> Mess
     if not open_relations:
         return None
     blanks = [name for name in open_relations[0].fields if not given.has(name)]
-    names = [label(calculator, calculator.field(name)) for name in blanks]
+    names = [reading.label(calculator, calculator.field(name)) for name in blanks]
     return _one_of(names, len(blanks) - 1)
 
 
@@ -373,7 +144,7 @@ def _numbers(relation: Relation, given: Given) -> "dict[str, Any]":
 def _solve(calculator: Calculator, relation: Relation, unknown: str, given: Given) -> None:
     value = _solved(relation, unknown, _numbers(relation, given))
     field = _quantity_field(calculator, unknown)
-    low, high = limits(field)
+    low, high = reading.limits(field)
     settled = numerals.settle(value)
     if not numerals.is_finite(value) or settled < numerals.settle(low) or settled > numerals.settle(high):
         raise _solved_outside(calculator, field, value, given)
@@ -396,14 +167,14 @@ def _quantity_field(calculator: Calculator, name: str) -> Quantity:
 
 
 def _solved_outside(calculator: Calculator, field: Quantity, value: float, given: Given) -> Refusal:
-    low, high = limits(field)
+    low, high = reading.limits(field)
     unit = given.units.get(field.name)
     shown = Measured(value, field.quantity.name, None, unit) if numerals.is_finite(value) else say("not-finite")
     return Refusal(
         "",
         say(
             "solved.outside",
-            label=label(calculator, field),
+            label=reading.label(calculator, field),
             value=shown,
             low=Measured(low, field.quantity.name, None, unit),
             high=Measured(high, field.quantity.name, None, unit),
@@ -430,7 +201,7 @@ def _agreement(calculator: Calculator, relation: Relation, given: Given) -> Mess
         id = "agree.over" if difference > 0 else "agree.under"
     return say(
         id,
-        label=label(calculator, quantity),
+        label=reading.label(calculator, quantity),
         reckoned=Measured(reckoned, quantity.quantity.name, None, unit),
         typed=Measured(typed, quantity.quantity.name, None, unit),
         percent=Plain(abs(difference) * 100.0, 3),
@@ -447,11 +218,11 @@ def _field_at_fault(calculator: Calculator, name: str) -> str:
 def _range_message(calculator: Calculator, error: OutOfRange, given: Given) -> Message:
     for field in calculator.fields:
         if field.name == error.name and isinstance(field, Quantity):
-            low, high = limits(field)
+            low, high = reading.limits(field)
             low = low if error.low is None else error.low
             high = high if error.high is None else error.high
             unit = given.units.get(field.name, field.quantity.si)
-            return _between(calculator, field, label(calculator, field), low, high, unit)
+            return reading.between(calculator, field, reading.label(calculator, field), low, high, unit)
     return say("formula.outside", name=error.name.replace("_", " "))
 
 
@@ -487,7 +258,7 @@ def _what_moves_it(calculator: Calculator, given: Given, answer: Answer) -> Mess
             continue  # nobody thinks of a temperature as 10 % more
         moved = _again_with(calculator, given, field.name, value * 1.1, solved)
         if moved is not None:
-            changes.append((numerals.settle((moved - base) / base, 3), label(calculator, field)))
+            changes.append((numerals.settle((moved - base) / base, 3), reading.label(calculator, field)))
     most = max([abs(change) for change, _ in changes] + [0.0])
     if most < 0.005:
         return None
@@ -497,9 +268,7 @@ def _what_moves_it(calculator: Calculator, given: Given, answer: Answer) -> Mess
     return say(id, names=_listed(names, "list.and"), percent=Plain(most * 100.0, 2))
 
 
-def _again_with(
-    calculator: Calculator, given: Given, name: str, value: float, solved: str | None
-) -> float | None:
+def _again_with(calculator: Calculator, given: Given, name: str, value: float, solved: str | None) -> float | None:
     """Return the headline (or the `solved` blank) with one number changed, or None if that has no answer."""
     other = Given()
     other.typed = given.typed

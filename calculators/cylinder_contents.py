@@ -59,9 +59,7 @@ def absolute_pressure(gauge_pressure: float, atmospheric_pressure: float = STAND
     return gauge_pressure + atmospheric_pressure
 
 
-def expanded_volume(
-    cylinder_water_volume: float, density_in_cylinder: float, density_at_reference: float
-) -> float:
+def expanded_volume(cylinder_water_volume: float, density_in_cylinder: float, density_at_reference: float) -> float:
     """Return the volume at the reference state of the gas in a cylinder.
 
     V = cylinder_water_volume * density_in_cylinder / density_at_reference
@@ -206,11 +204,7 @@ def ideal_gas_volume_in_cylinder(
     ranges.require("temperature", temperature, LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE, "K")
     ranges.require("reference_pressure", reference_pressure, 90.0e3, 110.0e3, "Pa")
     ranges.require("reference_temperature", reference_temperature, 273.15, 298.15, "K")
-    return (
-        cylinder_water_volume
-        * (pressure_absolute / reference_pressure)
-        * (reference_temperature / temperature)
-    )
+    return cylinder_water_volume * (pressure_absolute / reference_pressure) * (reference_temperature / temperature)
 
 
 def pressure_for_gas_volume(
@@ -254,9 +248,7 @@ def pressure_for_gas_volume(
     >>> round(pressure_for_gas_volume(5.0, 0.05, 288.15, 0.0) / 1e5, 1)
     95.9
     """
-    most = gas_volume_in_cylinder(
-        cylinder_water_volume, HIGHEST_PRESSURE, temperature, carbon_dioxide_fraction
-    )
+    most = gas_volume_in_cylinder(cylinder_water_volume, HIGHEST_PRESSURE, temperature, carbon_dioxide_fraction)
     ranges.require("gas_volume", gas_volume, 0.0, most, "m3")
     density_wanted = gas_volume * reference_density(carbon_dioxide_fraction) / cylinder_water_volume
     return pressure_for_density(density_wanted, temperature, carbon_dioxide_fraction)

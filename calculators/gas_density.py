@@ -316,9 +316,7 @@ def _require_temperature(temperature: float) -> None:
 
 
 def _require_mix(carbon_dioxide_fraction: float) -> None:
-    ranges.require(
-        "carbon_dioxide_fraction", carbon_dioxide_fraction, 0.0, HIGHEST_CARBON_DIOXIDE_FRACTION, ""
-    )
+    ranges.require("carbon_dioxide_fraction", carbon_dioxide_fraction, 0.0, HIGHEST_CARBON_DIOXIDE_FRACTION, "")
 
 
 def _isotherm(temperature: float, carbon_dioxide_fraction: float) -> list[float]:
@@ -326,9 +324,7 @@ def _isotherm(temperature: float, carbon_dioxide_fraction: float) -> list[float]
     _require_temperature(temperature)
     _require_mix(carbon_dioxide_fraction)
     block, *block_weights = four_points(carbon_dioxide_fraction / FRACTION_STEP, len(COMPRESSIBILITY))
-    row, *row_weights = four_points(
-        (temperature - FIRST_TEMPERATURE) / TEMPERATURE_STEP, len(COMPRESSIBILITY[0])
-    )
+    row, *row_weights = four_points((temperature - FIRST_TEMPERATURE) / TEMPERATURE_STEP, len(COMPRESSIBILITY[0]))
     factors = [0.0] * len(COMPRESSIBILITY[0][0])
     for i in range(4):
         for j in range(4):

@@ -40,11 +40,12 @@ ASME_IX = Source(
 
 
 def _prepare(given: Given) -> None:
-    if not given.has("thermal_efficiency"):
-        given.fill("thermal_efficiency", efficiency_of(given.word("process")))
     blanks = [name for name in ("voltage", "current", "travel_speed") if not given.has(name)]
     if given.has("weld_length") and given.has("arc_time") and "travel_speed" in blanks:
         blanks.remove("travel_speed")
+    # With all the others given, the efficiency is the one blank; else the process decides it.
+    if not given.has("thermal_efficiency") and (blanks or not given.has("heat_input")):
+        given.fill("thermal_efficiency", efficiency_of(given.word("process")))
     if given.has("heat_input_limit") and not given.has("heat_input") and len(blanks) == 1:
         given.fill("heat_input", _limit_as_heat_input(given))
 
@@ -124,8 +125,9 @@ def _working(given: Given, energy: float, heat: float) -> tuple[Message, ...]:
 
 def _notes(given: Given) -> tuple[Message, ...]:
     notes = []
-    if "thermal_efficiency" in given.made and given.solved_for != "thermal_efficiency":
-        notes.append(say("heat-input.note.efficiency", efficiency=Plain(given.number("thermal_efficiency"), 3)))
+    if "thermal_efficiency" in given.made:
+        id = "usual" if given.solved_for == "thermal_efficiency" else "efficiency"
+        notes.append(say("heat-input.note." + id, efficiency=Plain(efficiency_of(given.word("process")), 3)))
     notes.append(say("heat-input.note.bases"))
     notes.append(say("heat-input.note.voltage"))
     return tuple(notes)
@@ -211,6 +213,7 @@ ENGLISH = {
     "working.us": "The same in inches: {voltage} × {current} × 60 ÷ (1000 × {travel_speed}) = {arc_energy}",
     "working.heat": "Heat input = efficiency × arc energy = {efficiency} × {arc_energy} = {heat_input} = {heat_input_us}",
     "note.efficiency": "Efficiency {efficiency} is the convention for this process; type another if your procedure gives one.",
+    "note.usual": "The convention for this process is {efficiency}.",
     "note.bases": "Two bases are in use. US procedures limit arc energy, without the efficiency. European ones limit heat input, with it. Compare like with like.",
     "note.voltage": "For pulsed current, meter volts times meter amps is not the power: use a meter that shows energy or power.",
     "verdict.under": "{percent} % under {limit} ({basis})",

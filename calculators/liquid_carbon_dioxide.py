@@ -135,9 +135,7 @@ def mass_when_liquid_is_gone(cylinder_water_volume: float, temperature: float) -
     return cylinder_water_volume * _saturation(temperature, 1) / 10.0
 
 
-def largest_charge(
-    cylinder_water_volume: float, filling_density: float, water_density: float = WATER_DENSITY
-) -> float:
+def largest_charge(cylinder_water_volume: float, filling_density: float, water_density: float = WATER_DENSITY) -> float:
     """Return the largest lawful charge: cylinder_water_volume * water_density * filling_density.
 
     Parameters

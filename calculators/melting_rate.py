@@ -249,10 +249,7 @@ def current(
     ranges.require("wire_feed_speed", wire_feed_speed, 0.005, 1.0, "m/s")
     ranges.require("electrode_extension", electrode_extension, 0.003, 0.030, "m")
     _require_coefficients(arc_coefficient, resistance_coefficient)
-    squared = (
-        arc_coefficient * arc_coefficient
-        + 4.0 * resistance_coefficient * electrode_extension * wire_feed_speed
-    )
+    squared = arc_coefficient * arc_coefficient + 4.0 * resistance_coefficient * electrode_extension * wire_feed_speed
     return 2.0 * wire_feed_speed / (arc_coefficient + squared**0.5)
 
 

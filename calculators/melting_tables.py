@@ -13,9 +13,7 @@ def _melting_row(wire_material: str, filler_alloy: str) -> tuple[str, str, float
     for row in wires.MELTING:
         if row[0] == wire_material and row[1] == filler_alloy:
             return row
-    raise ValueError(
-        "no melting coefficients for wire_material " + wire_material + ", filler_alloy " + filler_alloy
-    )
+    raise ValueError("no melting coefficients for wire_material " + wire_material + ", filler_alloy " + filler_alloy)
 
 
 def _current_rows(wire_material: str, wire_diameter: float) -> tuple[tuple[float, float, float], ...]:
@@ -91,9 +89,7 @@ def coefficients(
     row = _melting_row(wire_material, filler_alloy)
     _current_rows(wire_material, wire_diameter)
     ranges.require("trim", trim, 0.5, 2.0, "")
-    return melting_rate.scaled_coefficients(
-        trim * row[2], trim * row[3], wires.REFERENCE_DIAMETER, wire_diameter
-    )
+    return melting_rate.scaled_coefficients(trim * row[2], trim * row[3], wires.REFERENCE_DIAMETER, wire_diameter)
 
 
 def half_band(wire_material: str, filler_alloy: str = "") -> float:
@@ -135,9 +131,7 @@ def half_band(wire_material: str, filler_alloy: str = "") -> float:
     return _melting_row(wire_material, filler_alloy)[4]
 
 
-def current_limits(
-    wire_material: str, wire_diameter: float, electrode_extension: float
-) -> tuple[float, float]:
+def current_limits(wire_material: str, wire_diameter: float, electrode_extension: float) -> tuple[float, float]:
     """Return the lowest and highest current for which the melting law may be asked.
 
     highest = the smaller of the wire's table and arc_coefficient / (resistance_coefficient *
@@ -271,8 +265,6 @@ def burn_off_feed(current: float, wire_diameter: float) -> float:
         if numerals.settle(abs(row[0] - wire_diameter)) < numerals.settle(abs(nearest[0] - wire_diameter)):
             nearest = row
     slack = wires.BURN_OFF_SLACK
-    ranges.require(
-        "wire_diameter", wire_diameter, nearest[0] * (1.0 - slack), nearest[0] * (1.0 + slack), "m"
-    )
+    ranges.require("wire_diameter", wire_diameter, nearest[0] * (1.0 - slack), nearest[0] * (1.0 + slack), "m")
     ratio = nearest[0] / wire_diameter
     return nearest[1] * ratio * ratio * current

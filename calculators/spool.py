@@ -183,9 +183,7 @@ def wound_diameter_at(remaining_fraction: float, full_diameter: float, core_diam
     return (core_squared + remaining_fraction * (full_diameter * full_diameter - core_squared)) ** 0.5
 
 
-def wound_mass(
-    wound_diameter: float, core_diameter: float, width: float, density: float, packing: float
-) -> float:
+def wound_mass(wound_diameter: float, core_diameter: float, width: float, density: float, packing: float) -> float:
     """Return the mass of the wire wound on a spool, from its dimensions.
 
     wound_mass = density * packing * pi / 4 * (wound^2 - core^2) * width

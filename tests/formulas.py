@@ -16,7 +16,7 @@ from types import ModuleType
 from typing import Any
 
 FOLDER = pathlib.Path(__file__).resolve().parent.parent / "calculators"
-MACHINERY = ("__init__", "asking", "contract", "made", "numerals", "quantities", "ranges", "units")
+MACHINERY = ("__init__", "asking", "reading", "contract", "made", "numerals", "quantities", "ranges", "units")
 HEADINGS = ("Parameters", "Returns", "Raises", "Notes", "Source", "Examples")
 
 Formula = Callable[..., Any]

@@ -12,7 +12,7 @@ import pytest
 from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
-from calculators import asking, numerals, units
+from calculators import asking, numerals, reading, units
 from calculators.contract import Calculator, Choice, Quantity
 from tests import walking
 from tests.html_reading import Page
@@ -77,7 +77,7 @@ typed_text = st.sampled_from(NASTY) | plain_text | numbers | number_like
 
 def edges(field: Quantity) -> st.SearchStrategy[str]:
     """Return a strategy of texts at the ends of a range and next to them, where formulas divide by zero."""
-    low, high = asking.limits(field)
+    low, high = reading.limits(field)
     near = (low, high, low + (high - low) * 1e-6, high - (high - low) * 1e-6, 0.0)
     texts = [walking.text_of(units.from_coherent(end, unit), unit) for unit in field.quantity.units for end in near]
     return st.sampled_from(texts)
@@ -161,14 +161,14 @@ def test_what_was_typed_stays_in_its_box(question):
     name, pairs = question
     asked = walking.calculator(name)
     page = Page(walking.reply("/" + name, pairs).body)
-    typed = asking.last_typed(_read(pairs))
+    typed = reading.last_typed(_read(pairs))
     for box, field in walking.boxes(asked):
         text = typed.get(box, "")
         shown = page.chosen(box)
         if isinstance(field, Choice):
             kept = numerals.tidy(text)
             assert shown == (kept if kept in field.options else field.default or ""), box
-        elif shown != text[: asking.LONGEST_TYPED + 1]:
+        elif shown != text[: reading.LONGEST_TYPED + 1]:
             assert isinstance(field, Quantity), (box, text, shown)
             number, suffix = numerals.split_unit(text)
             assert (shown, page.chosen(box + "_unit")) == (number, units.named(suffix)), (box, text)
@@ -275,7 +275,7 @@ def test_refusal_by_range_says_both_ends_in_the_unit_typed(name, box):
     field = dict(walking.boxes(asked))[box]
     assert isinstance(field, Quantity)
     for unit in field.quantity.units:
-        low, high = (units.from_coherent(end, unit) for end in asking.limits(field))
+        low, high = (units.from_coherent(end, unit) for end in reading.limits(field))
         for outside in (low - (high - low) * 0.01, high + (high - low) * 0.01, high * 1000 + 1):
             outside = math.floor(outside) if outside < low else math.ceil(outside)
             sentence = _refusal(asked, box, field, walking.text_of(outside if field.whole else float(outside), unit))

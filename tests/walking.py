@@ -3,7 +3,7 @@
 import functools
 import random
 
-from calculators import asking, units
+from calculators import asking, reading, units
 from calculators.contract import Calculator, Choice, Field, Quantity, Relation, Rows, Text
 from webapp import pocket, shelf
 
@@ -55,7 +55,7 @@ def text_of(value: float, unit: str) -> str:
 
 def in_range(field: Quantity, chance: random.Random, share: float | None = None) -> str:
     """Return typed text inside the range of a quantity, in one of the units offered."""
-    low, high = asking.limits(field)
+    low, high = reading.limits(field)
     share = chance.uniform(0.02, 0.98) if share is None else share
     coherent = low * (high / low) ** share if low > 0 and chance.random() < 0.7 else low + (high - low) * share
     unit = chance.choice(field.quantity.units)

@@ -1,6 +1,6 @@
 """The JSON API: answers, the list of calculators and the OpenAPI document, all from the declarations."""
 
-from calculators import asking, units
+from calculators import asking, reading, units
 from calculators.contract import (
     Answer,
     Calculator,
@@ -145,7 +145,7 @@ def _field(calculator: Calculator, field: Field, context: Context) -> Pairs:
     value = Pairs(
         ("name", field.name),
         ("kind", field.kind),
-        ("label", sentence(asking.label(calculator, field), context)),
+        ("label", sentence(reading.label(calculator, field), context)),
         ("optional", field.optional),
     )
     if field.when is not None:
@@ -204,7 +204,7 @@ def _flat(calculator: Calculator) -> list[tuple[str, Field]]:
 
 def _parameter(calculator: Calculator, named: tuple[str, Field], prefix: str, context: Context) -> Pairs:
     name, field = named
-    text = sentence(asking.label(calculator, field), context)
+    text = sentence(reading.label(calculator, field), context)
     if isinstance(field, Choice):
         return _enumerated(name, field.options, text)
     if isinstance(field, Quantity):

@@ -61,17 +61,24 @@ def shared_sources() -> list[pathlib.Path]:
 
 
 def strip(source: str) -> str:
-    """Return Python source without docstrings and comments; line breaks are kept where code needs them."""
-    lines = source.splitlines(keepends=True)
-    for start, end, replacement in sorted(_docstrings(source) + _comments(source), reverse=True):
-        (first_row, first_column), (last_row, last_column) = start, end
-        head = lines[first_row - 1][:first_column]
-        tail = lines[last_row - 1][last_column:]
-        lines[first_row - 1 : last_row] = [head + replacement + tail]
-    return "\n".join(line.rstrip() for line in "".join(lines).splitlines() if line.strip()) + "\n"
+    """Return Python source without docstrings, comments and blank lines; what stands in strings is kept."""
+    lines = source.split("\n")
+    docstrings = _docstrings(source)
+    kept = _rows_that_end_in_strings(source)
+    for (first, _), (last, _), _ in docstrings:
+        kept.difference_update(range(first, last + 1))
+    for (first, start), (last, end), replacement in sorted(docstrings + _comments(source), reverse=True):
+        lines[first - 1] = lines[first - 1][:start] + replacement + lines[last - 1][end:]
+        lines[first:last] = [""] * (last - first)
+    return "".join(
+        (line if row in kept else line.rstrip()) + "\n"
+        for row, line in enumerate(lines, 1)
+        if row in kept or line.strip()
+    )
 
 
 def _docstrings(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str]]:
+    lines = source.split("\n")
     found = []
     for node in ast.walk(ast.parse(source)):
         if (
@@ -79,11 +86,27 @@ def _docstrings(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str
             and ast.get_docstring(node, clean=False) is not None
         ):
             text = node.body[0]
+            last = text.end_lineno or 0
+            # ast counts columns in bytes.
+            end = len(lines[last - 1].encode()[: text.end_col_offset].decode())
             replacement = "pass" if len(node.body) == 1 and not isinstance(node, ast.Module) else ""
-            found.append(
-                ((text.lineno, text.col_offset), (text.end_lineno or 0, text.end_col_offset or 0), replacement)
-            )
+            found.append(((text.lineno, text.col_offset), (last, end), replacement))
     return found
+
+
+def _rows_that_end_in_strings(source: str) -> set[int]:
+    """Return the rows whose line break, and the spaces before it, are part of a string."""
+    rows: set[int] = set()
+    begun: list[int] = []
+    for token in tokenize.generate_tokens(io.StringIO(source).readline):
+        name = tokenize.tok_name[token.type]
+        if name == "STRING":
+            rows.update(range(token.start[0], token.end[0]))
+        elif name == "FSTRING_START":
+            begun.append(token.start[0])
+        elif name == "FSTRING_END":
+            rows.update(range(begun.pop(), token.end[0]))
+    return rows
 
 
 def _comments(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str]]:

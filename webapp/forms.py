@@ -1,6 +1,6 @@
 """A calculator's declaration and what was typed -> its form, with the errors beside their fields."""
 
-from calculators import asking, numerals, units
+from calculators import asking, numerals, reading, units
 from calculators.contract import UNKNOWN, Calculator, Choice, Field, Message, Quantity, Rows, say
 from webapp.catalogue import Context, has, sentence
 from webapp.markup import escape, query, tag
@@ -16,7 +16,7 @@ class Filled:
         self.reply = reply
         self.context = context
         # As it was read; a text too long to read is kept only as far as it takes to be too long again.
-        self.typed = asking.last_typed([(name, text[: asking.LONGEST_TYPED + 1]) for name, text in pairs])
+        self.typed = reading.last_typed([(name, text[: reading.LONGEST_TYPED + 1]) for name, text in pairs])
         self.errors: dict[str, Message] = {}
         for name, message in reply.errors:
             if name not in self.errors:
@@ -65,14 +65,14 @@ def _field(filled: Filled, field: Field, prefix: str) -> str:
         values = " ".join(field.when[1])
         attributes += ' data-when="' + escape(prefix + field.when[0]) + '" data-when-is="' + escape(values) + '"'
         # A number whose choice was taken back still stands in the address: it shows, so that it can be taken out.
-        unasked = not asking.applies(field, filled.reply.given) and filled.typed.get(name, "") == ""
+        unasked = not reading.applies(field, filled.reply.given) and filled.typed.get(name, "") == ""
         if unasked and name not in filled.errors:
             attributes += " hidden"
     return tag("div", inner, attributes)
 
 
 def _label_text(filled: Filled, field: Field) -> str:
-    label = asking.label(filled.calculator, field)
+    label = reading.label(filled.calculator, field)
     return filled.text(
         say("form.optional", label=label) if field.optional and not isinstance(field, (Choice, Rows)) else label
     )
@@ -148,7 +148,7 @@ def _unit_choice(filled: Filled, field: Quantity, name: str, unit: str) -> str:
         chosen = " selected" if each == unit else ""
         shown = escape(units.sign(each)) if each else "\u2013"
         options += tag("option", shown, 'value="' + escape(each) + '"' + chosen)
-    label = filled.text(say("form.unit-of", label=asking.label(filled.calculator, field)))
+    label = filled.text(say("form.unit-of", label=reading.label(filled.calculator, field)))
     return tag("select", options, 'name="' + name + '_unit" id="' + name + '_unit" aria-label="' + label + '"')
 
 
@@ -168,7 +168,7 @@ def _presets(filled: Filled, field: Quantity, name: str) -> str:
         buttons += _preset(name, UNKNOWN, UNKNOWN, "", filled.text(say("form.unknown")))
     if not buttons:
         return ""
-    label = filled.text(say("form.presets", label=asking.label(filled.calculator, field)))
+    label = filled.text(say("form.presets", label=reading.label(filled.calculator, field)))
     return tag("div", buttons, 'class="presets" role="group" aria-label="' + label + '"')
 
 
@@ -244,7 +244,7 @@ def _rows(filled: Filled, field: Rows) -> str:
     out = tag("legend", _label_text(filled, field))
     for number in range(1, field.most + 1):
         prefix = field.name + "-" + str(number) + "-"
-        heading = filled.text(say("form.row", label=asking.label(filled.calculator, field), row=number))
+        heading = filled.text(say("form.row", label=reading.label(filled.calculator, field), row=number))
         inner = tag("legend", heading) + "".join(_field(filled, each, prefix) for each in field.fields)
         out += tag("fieldset", inner, 'class="row" data-row' + ("" if number <= shown else " hidden"))
     return tag("fieldset", out, 'class="rows" data-rows')

@@ -1,0 +1,22 @@
+"""Addresses as a welder would send them to another: each must get an answer, the same on both Pythons."""
+
+ADDRESSES = (
+    "/heat-input?voltage=24+V&current=180+A&travel_speed=12+in/min",
+    "/heat-input?voltage=24+V&current=180+A&limit_basis=arc-energy&heat_input_limit=30+kJ/in",
+    "/heat-input?process=gas-tungsten-arc&voltage=12&current=90&weld_length=6+in&arc_time=110+s",
+    "/heat-input?voltage=24,5&current=180&travel_speed=5+mm/s&thermal_efficiency=80+%25&heat_input=700+J/mm&units=si",
+    "/sheet-gauge?gauge_system=galvanized&gauge=16",
+    "/sheet-gauge?gauge_system=steel&thickness=0.0747+in",
+    "/sheet-gauge?gauge_system=aluminum&thickness=2+mm&units=si",
+    "/wire-feed?wire_material=mild-steel&wire_kind=solid&transfer_mode=spray&wire_diameter=0.045+in&current=220+A"
+    "&contact_tip_to_work=3/4+in",
+    "/wire-feed?wire_material=mild-steel&wire_kind=solid&transfer_mode=short-circuit&wire_diameter=0.9+mm"
+    "&run_out_length=25+in&run_out_time=6+s&contact_tip_to_work=unknown",
+    "/gas-supply?gas=argon&cylinder=50-litre&cylinder_pressure=100+bar&gas_flow=15+L/min&units=si",
+    "/gas-supply?gas=argon&cylinder=80-ft3&cylinder_pressure=2000+psi&cylinder_temperature=20+degF&gas_flow=35+ft3/h"
+    "&arc_time=90+min",
+    "/spool-life?wire_material=mild-steel&wire_diameter=0.035+in&wire_mass=33+lb&wire_feed_speed=300+in/min",
+    "/specimen?joint=butt&weld_length=6+in&travel_speed=12+in/min&contact_tip_to_work=unknown&thickness=1/4+in",
+    "/specimen?joint=fillet&arc_time=2+min&travel_speed=12+in/min&contact_tip_to_work=5/8+in&wire_feed_speed=250+in/min"
+    "&limit_on=time&longest_time=60+s&extras-2-kind=seam&extras-2-length=3+1/2+in&extras-2-gap=1+mm&remark=%C2%BD+done",
+)

@@ -1,5 +1,6 @@
 """What several tests share."""
 
+import sys
 from collections.abc import Iterator
 
 import pytest
@@ -14,6 +15,7 @@ from webapp import shelf
 def specimen() -> Iterator[Calculator]:
     """The calculator with every kind of field and answer, on the shelf until the module's tests are done."""
     with pytest.MonkeyPatch.context() as patch:
+        patch.setitem(sys.modules, "calculators.specimen", specimen_module)
         patch.setitem(shelf._loaded, "specimen", specimen_module.CALCULATOR)
         patch.setattr(made, "CALCULATOR_MODULES", (*made.CALCULATOR_MODULES, "specimen"))
         yield specimen_module.CALCULATOR

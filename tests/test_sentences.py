@@ -75,7 +75,7 @@ def _ids_said(text: str) -> list[str]:
 
 def _known(id: str) -> bool:
     name, _, rest = id.partition(".")
-    own = shelf.words_of(name) if rest else None
+    own = shelf.words_of(name, rest) if rest else None
     return id in en.WORDS if own is None else rest in own
 
 

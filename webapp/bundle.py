@@ -1,8 +1,8 @@
 """What the phone carries: the files to precache with their hashes, and the Python sources with the made values.
 
 The Python bundle is one JSON file: module path -> source, docstrings and comments stripped. Three files of it are
-not copies but literals made here: unit factors and the calculator list (`calculators/made.py`) and the page shell
-(`webapp/shell_pieces.py`).
+not copies but literals made here: unit factors and the calculator list (`calculators/made.py`), the calculators' titles
+(`webapp/shelf_entries.py`) and the page shell (`webapp/shell_pieces.py`).
 """
 
 import ast
@@ -14,7 +14,7 @@ import tokenize
 
 from calculators import made
 from calculators.contract import say
-from webapp import shell_pieces
+from webapp import shelf_entries, shell_pieces
 from webapp.catalogue import Context, sentence
 from webapp.markup import escape
 
@@ -118,6 +118,7 @@ def python_files() -> dict[str, str]:
     """Return module path -> source for the phone."""
     files = {str(path.relative_to(ROOT)): strip(path.read_text("utf-8")) for path in shared_sources()}
     files["calculators/made.py"] = f"FACTORS = {made.FACTORS!r}\nCALCULATOR_MODULES = {made.CALCULATOR_MODULES!r}\n"
+    files["webapp/shelf_entries.py"] = f"def entries():\n    return {shelf_entries.entries()!r}\n"
     files["webapp/shell_pieces.py"] = f"PIECES = {shell_pieces.PIECES!r}\n"
     return dict(sorted(files.items()))
 

@@ -28,7 +28,7 @@ class Context:
 def template(id: str, context: Context) -> str:
     """Return the sentence `id` with its {parameters} still open."""
     calculator, _, rest = id.partition(".")
-    own = shelf.words_of(calculator) if rest else None
+    own = shelf.words_of(calculator, rest) if rest else None
     words = en.WORDS if own is None else own
     text = words[id if own is None else rest]
     if context.language == PSEUDO:
@@ -39,7 +39,7 @@ def template(id: str, context: Context) -> str:
 def has(id: str) -> bool:
     """Return whether the catalogue knows `id`."""
     calculator, _, rest = id.partition(".")
-    own = shelf.words_of(calculator) if rest else None
+    own = shelf.words_of(calculator, rest) if rest else None
     return id in en.WORDS if own is None else rest in own
 
 

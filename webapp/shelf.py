@@ -2,19 +2,14 @@
 
 from calculators import made
 from calculators.contract import Calculator
+from webapp import shelf_entries
 
 _loaded: dict[str, Calculator] = {}
 
 
 def names() -> tuple[str, ...]:
     """Return the names of all calculators, as they stand in addresses, in the order of the work."""
-    found = []
-    for module in made.CALCULATOR_MODULES:
-        name = module.replace("_", "-")
-        loaded = calculator(name)
-        assert loaded is not None
-        found.append((loaded.place, name))
-    return tuple(name for _, name in sorted(found))
+    return tuple(name for name, _, _ in shelf_entries.entries())
 
 
 def calculator(name: str) -> Calculator | None:
@@ -27,7 +22,15 @@ def calculator(name: str) -> Calculator | None:
     return _loaded[name]
 
 
-def words_of(name: str) -> dict[str, str] | None:
-    """Return the English sentences of a calculator, or None if there is no such calculator."""
+def words_of(name: str, id: str) -> dict[str, str] | None:
+    """Return the English sentences of a calculator, or None if there is no such calculator.
+
+    For its title and question the calculator need not be loaded.
+    """
+    if id in ("title", "question") and name not in _loaded:
+        for entry, title, question in shelf_entries.entries():
+            if entry == name:
+                return {"title": title, "question": question}
+        return None
     found = calculator(name)
     return None if found is None else found.english

@@ -4,11 +4,17 @@ import sys
 from collections.abc import Iterator
 
 import pytest
+from hypothesis import settings
 
 from calculators import made
 from calculators.contract import Calculator
 from tests import specimen as specimen_module
 from webapp import shelf
+
+
+# A deadline measures the machine, not the code; tests/bench measures speed.
+settings.register_profile("no deadline", deadline=None)
+settings.load_profile("no deadline")
 
 
 @pytest.fixture(scope="module")

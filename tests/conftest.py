@@ -11,7 +11,6 @@ from calculators.contract import Calculator
 from tests import specimen as specimen_module
 from webapp import shelf
 
-
 # A deadline measures the machine, not the code; tests/bench measures speed.
 settings.register_profile("no deadline", deadline=None)
 settings.load_profile("no deadline")

@@ -4,11 +4,12 @@ import ast
 import json
 import shutil
 import tokenize
+from typing import Any
 
 import pytest
 
 from calculators import made
-from webapp import bundle, shell_pieces
+from webapp import bundle, shelf_entries, shell_pieces
 
 SHARED = bundle.shared_sources()
 # MicroPython's own, of those that the dialect allows.
@@ -133,11 +134,14 @@ def test_the_literals_of_the_phone_equal_what_was_made():
     files = bundle.python_files()
     units: dict[str, object] = {}
     shell: dict[str, object] = {}
+    shelf: dict[str, Any] = {}
     exec(files["calculators/made.py"], units)
     exec(files["webapp/shell_pieces.py"], shell)
+    exec(files["webapp/shelf_entries.py"], shelf)
     assert units["FACTORS"] == made.FACTORS
     assert units["CALCULATOR_MODULES"] == made.CALCULATOR_MODULES
     assert shell["PIECES"] == shell_pieces.PIECES
+    assert shelf["entries"]() == shelf_entries.entries()
 
 
 def test_the_python_that_is_carried_is_one_json_file_of_the_sources():

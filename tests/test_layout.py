@@ -184,7 +184,8 @@ SHARED = bundle.shared_sources()
 def _is_shared(name: str) -> bool:
     """Return whether `package.module` or `package.module.thing` is of a shared file or one that the bundle makes."""
     carried = {str(path.relative_to(ROOT).with_suffix("")).replace("/", ".") for path in SHARED}
-    carried |= {name.removesuffix(".__init__") for name in carried} | {"calculators.made", "webapp.shell_pieces"}
+    made = {"calculators.made", "webapp.shelf_entries", "webapp.shell_pieces"}
+    carried |= {name.removesuffix(".__init__") for name in carried} | made
     return name in carried or name.rpartition(".")[0] in carried - {"calculators", "webapp", "webapp.words"}
 
 

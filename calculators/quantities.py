@@ -82,6 +82,15 @@ _ALL = (
     _q("spool_depth", _THICK, "mm", "in", 0.0, 500.0),
     _q("ratio", ("", "%"), "", "", 0.0, 1000.0),
     _q("percentage", ("%",), "%", "%", 0.0, 100.0),
+    _q("count", ("",), "", "", 1.0, 1000.0),
+    _q("leg", _THICK, "mm", "in", 1.0, 50.0, figures=4),
+    _q("joint_size", _THICK, "mm", "in", 0.0, 300.0, figures=4),
+    _q("joint_angle", ("deg",), "deg", "deg", 0.0, 180.0),
+    _q("bead_area", ("in2", "mm2"), "mm2", "in2", 0.1, 100000.0, figures=4),
+    _q("overweld_factor", ("",), "", "", 0.8, 2.5),
+    _q("deposition_efficiency", ("%",), "%", "%", 30.0, 100.0),
+    _q("mass_per_length", ("lb/ft", "kg/m"), "kg/m", "lb/ft", 0.0, 1000.0),
+    _q("deposition_rate", ("lb/h", "kg/h"), "kg/h", "lb/h", 0.0, 1000.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

@@ -143,7 +143,7 @@ def test_signs_belong_to_units():
     assert len(set(SIGNS.values())) == len(SIGNS)
 
 
-@pytest.mark.parametrize("text", ("furlong", "°", "mm2", "mmm", "degK", "1", " ", "°F/min"))
+@pytest.mark.parametrize("text", ("furlong", "°°", "cm2", "mmm", "degK", "1", " ", "°F/min"))
 def test_unknown_unit_is_unknown(text):
     assert units.named(text) is None
 
@@ -163,6 +163,7 @@ KINDS = {
     "depth": "meter",
     "thickness": "meter",
     "leg": "meter",
+    "size": "meter",
     "throat": "meter",
     "contact_tip_to_work": "meter",
     "electrode_extension": "meter",
@@ -174,6 +175,9 @@ KINDS = {
     "fraction": "dimensionless",
     "trim": "dimensionless",
     "count": "dimensionless",
+    "factor": "dimensionless",
+    "angle": "radian",
+    "area": "meter**2",
     "heat_input": "joule/meter",
     "heat_input_limit": "joule/meter",
     "arc_energy": "joule/meter",

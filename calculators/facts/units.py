@@ -32,6 +32,13 @@ UNITS = (
     ("s", "second"),
     ("min", "minute"),
     ("h", "hour"),
+    ("mm2", "millimeter**2"),
+    ("in2", "inch**2"),
+    ("kg/m", "kilogram/meter"),
+    ("lb/ft", "pound/foot"),
+    ("kg/h", "kilogram/hour"),
+    ("lb/h", "pound/hour"),
+    ("deg", "degree"),
     ("%", "percent"),
     ("", "dimensionless"),
 )
@@ -112,6 +119,8 @@ SPELLINGS = {
     "ga": "",
     "gauge": "",
     "gage": "",
+    "degree": "deg",
+    "degrees": "deg",
 }
 
 SIGNS = {
@@ -122,4 +131,7 @@ SIGNS = {
     "m3": "m\u00b3",
     "lb/ft2": "lb/ft\u00b2",
     "kg/m2": "kg/m\u00b2",
+    "mm2": "mm\u00b2",
+    "in2": "in\u00b2",
+    "deg": "\u00b0",
 }

@@ -16,6 +16,13 @@ ADDRESSES = (
     "/gas-supply?gas=argon&cylinder=80-ft3&cylinder_pressure=2000+psi&cylinder_temperature=20+degF&gas_flow=35+ft3/h"
     "&arc_time=90+min",
     "/spool-life?wire_material=mild-steel&wire_diameter=0.035+in&wire_mass=33+lb&wire_feed_speed=300+in/min",
+    "/joint-fill?leg=1/4+in&weld_length=40+ft&wire_diameter=0.035+in&wire_feed_speed=300+in/min&largest_bead=5/16+in",
+    "/joint-fill?joint=fillet-by-throat&throat=4+mm&joint_angle=75+deg&root_gap=2+mm&wire_mass=5+kg&units=si",
+    "/joint-fill?joint=single-u&thickness=1+in&root_gap=1/8+in&root_face=1/8+in&included_angle=20+deg&root_radius=1/4+in"
+    "&reinforcement=1/16+in&wire_mass=33+lb",
+    "/joint-fill?joint=slot&thickness=3/8+in&slot_width=3/4+in&slot_length=2+in&weld_count=12",
+    "/travel-speed?wire_feed_speed=300+in/min&wire_diameter=0.035+in&weld_length=6+in&arc_time=40+s",
+    "/travel-speed?wire_feed_speed=8+m/min&wire_diameter=1.0+mm&leg=5+mm&units=si",
     "/specimen?joint=butt&weld_length=6+in&travel_speed=12+in/min&contact_tip_to_work=unknown&thickness=1/4+in",
     "/specimen?joint=fillet&arc_time=2+min&travel_speed=12+in/min&contact_tip_to_work=5/8+in&wire_feed_speed=250+in/min"
     "&limit_on=time&longest_time=60+s&extras-2-kind=seam&extras-2-length=3+1/2+in&extras-2-gap=1+mm&remark=%C2%BD+done",

@@ -24,10 +24,15 @@ REAL_GAS = "reads a table of the real gas, spaced in kelvin and pascal"
 GAUGE = "a gauge number has no unit and stands for a thickness"
 WIRE = "reads a table of wires, in SI inside"
 SHOP_RULE = "a rule of the trade fitted in one unit"
+CODE_SIZES = "sizes that a code lays down in inches or millimetres"
 MATERIAL = "reads a property of a material, in SI, by its name"
 EMPIRICAL = {
     "cylinder_contents.gas_volume_in_cylinder": REAL_GAS,
     "cylinder_contents.pressure_for_gas_volume": REAL_GAS,
+    "fillet_legs.gap_taken_from_leg": CODE_SIZES,
+    "fillet_legs.largest_leg_along_edge": CODE_SIZES,
+    "fillet_legs.least_leg": CODE_SIZES,
+    "fillet_legs.shortest_length_eurocode": CODE_SIZES,
     "gas_density.compressibility": REAL_GAS,
     "gas_density.density": REAL_GAS,
     "gas_density.mean_molar_mass": MATERIAL,

@@ -66,6 +66,11 @@ EXACT = (
     ("h", Fraction(3600)),
     ("%", Fraction(1, 100)),
     ("degF", Fraction(5, 9)),
+    ("ksi", 1000 * _POUND * Fraction("9.80665") / _INCH**2),
+    ("kip/in", 1000 * _POUND * Fraction("9.80665") / _INCH),
+    ("lb/in", _POUND * Fraction("9.80665") / _INCH),
+    ("kN/mm", Fraction(1000000)),
+    ("MPa", Fraction(1000000)),
 )
 
 
@@ -144,6 +149,7 @@ def test_signs_belong_to_units():
 
 
 @pytest.mark.parametrize("text", ("furlong", "°°", "cm2", "mmm", "degK", "1", " ", "°F/min"))
+@pytest.mark.parametrize("text", ("furlong", "mm2", "mmm", "degK", "1", " ", "°F/min"))
 def test_unknown_unit_is_unknown(text):
     assert units.named(text) is None
 
@@ -165,6 +171,10 @@ KINDS = {
     "leg": "meter",
     "size": "meter",
     "throat": "meter",
+    "gap": "meter",
+    "angle": "dimensionless",
+    "force_per_length": "newton/meter",
+    "strength": "pascal",
     "contact_tip_to_work": "meter",
     "electrode_extension": "meter",
     "time": "second",

@@ -91,7 +91,6 @@ _ALL = (
     _q("deposition_efficiency", ("%",), "%", "%", 30.0, 100.0),
     _q("mass_per_length", ("lb/ft", "kg/m"), "kg/m", "lb/ft", 0.0, 1000.0),
     _q("deposition_rate", ("lb/h", "kg/h"), "kg/h", "lb/h", 0.0, 1000.0),
-    _q("leg", _THICK, "mm", "in", 1.0, 50.0, figures=4),
     _q("throat", _THICK, "mm", "in", 0.7, 35.0, figures=4),
     _q("root_gap", _THICK, "mm", "in", 0.0, 10.0, figures=4),
     _q("force_per_length", ("kip/in", "lb/in", "kN/mm"), "kN/mm", "kip/in", 0.001, 20.0),

@@ -44,7 +44,6 @@ UNITS = (
     ("lb/ft", "pound/foot"),
     ("kg/h", "kilogram/hour"),
     ("lb/h", "pound/hour"),
-    ("deg", "degree"),
     ("%", "percent"),
     ("", "dimensionless"),
 )
@@ -132,8 +131,6 @@ SPELLINGS = {
     "ga": "",
     "gauge": "",
     "gage": "",
-    "degree": "deg",
-    "degrees": "deg",
 }
 
 SIGNS = {

@@ -32,6 +32,8 @@ UNITS = (
     ("s", "second"),
     ("min", "minute"),
     ("h", "hour"),
+    ("mm2", "millimeter**2"),
+    ("in2", "inch**2"),
     ("%", "percent"),
     ("", "dimensionless"),
 )
@@ -122,4 +124,6 @@ SIGNS = {
     "m3": "m\u00b3",
     "lb/ft2": "lb/ft\u00b2",
     "kg/m2": "kg/m\u00b2",
+    "mm2": "mm\u00b2",
+    "in2": "in\u00b2",
 }

@@ -195,10 +195,12 @@ def _drawing(given: Given, plate: _Plate) -> Drawing:
     lowest, highest = cooling.HEAT_INPUT_RANGE
     widest = min(highest, 1.5 * plate.heat)
     first = max(lowest, 0.05 * widest)
-    heats = [first + (widest - first) * step / _CURVE_STEPS for step in range(_CURVE_STEPS + 1)]
-    for knee in (plate.knee(), plate.joint_knee()):
-        if first < knee < widest:
-            heats.append(knee)
+    knees = [heat for heat in (plate.knee(), plate.joint_knee()) if first < heat < widest]
+    heats = [first, widest] + knees
+    # Thick plate is a straight line, which steps in whole numbers would only make uneven.
+    bent = min(plate.knee(), plate.joint_knee())
+    steps = [first + (widest - first) * step / _CURVE_STEPS for step in range(1, _CURVE_STEPS)]
+    heats += [heat for heat in steps if heat > bent]
     curve = []
     for heat in sorted(set(heats)):
         low, middle, high = plate.times(heat)
@@ -254,7 +256,7 @@ def _working(given: Given, plate: _Plate) -> tuple[Message, ...]:
 
 
 def _notes(given: Given, plate: _Plate) -> tuple[Message, ...]:
-    notes = []
+    notes = [say("cooling-time.note.thin" if plate.thin else "cooling-time.note.thick")]
     if plate.high > plate.low and plate.thin:
         notes.append(say("cooling-time.note.chart", factor=Plain(plate.middle, 2)))
     if plate.between:
@@ -318,8 +320,8 @@ ENGLISH = {
     "result.preheat_temperature": "Steel before the pass",
     "result.heat_flow": "Heat flow",
     "result.transition_thickness": "Transition thickness",
-    "flow.thin": "The plate counts as thin here: thickness matters.",
-    "flow.thick": "The plate counts as thick here: more thickness changes nothing.",
+    "flow.thin": "As in thin plate",
+    "flow.thick": "As in thick plate",
     "band.factor": "The joint factor of thin plate lies between {low} and {high}.",
     "band.transition": "So near the transition thickness the two formulas can be read two ways.",
     "drawing.title": "Cooling time against heat input, this plate",
@@ -336,6 +338,8 @@ ENGLISH = {
     "working.thin-heat": "Heat input = d × √(t ÷ ((4300 − 4.3 T) × 100 000 × (1 ÷ (500 − T)² − 1 ÷ (800 − T)²) × F2)) = {thickness} × √({time} ÷ ((4300 − 4.3 × {temperature}) × 100 000 × (1 ÷ (500 − {temperature})² − 1 ÷ (800 − {temperature})²) × {thin_factor})) = {heat_input} = {heat_input_us}",
     "working.thickness": "Thickness = Q × √((4300 − 4.3 T) × 100 000 × (1 ÷ (500 − T)² − 1 ÷ (800 − T)²) × F2 ÷ t) = {heat} × √((4300 − 4.3 × {temperature}) × 100 000 × (1 ÷ (500 − {temperature})² − 1 ÷ (800 − {temperature})²) × {thin_factor} ÷ {time}) = {found_thickness}",
     "working.preheat": "The temperature is found by trial: {preheat_temperature} is where the formula gives the time typed.",
+    "note.thin": "Thinner than the transition thickness: heat runs off to the sides only, and a thinner plate cools slower.",
+    "note.thick": "Not thinner than the transition thickness: heat runs down as well, and more thickness changes nothing.",
     "note.chart": "The factor F2 of this joint hangs on heat input and thickness by a chart not at hand. The middle, {factor}, is taken.",
     "note.between": "The plate lies between the transition thickness of plain plate, {plain}, and that of this joint. The longer time is given, the band holds both.",
     "note.efficiency": "Gas metal arc is reckoned with an efficiency of 0.8. Some works use 0.85: that makes the time 6 % longer in thick plate and 13 % in thin.",

@@ -87,7 +87,7 @@ _ALL = (
     _q("bead_area", ("in2", "mm2"), "mm2", "in2", 0.1, 100000.0, figures=4),
     _q("preheat_temperature", ("degF", "degC"), "degC", "degF", -50.0, 700.0, places=(("degF", 0), ("degC", 0))),
     _q("cooling_time", ("s",), "s", "s", 0.5, 200.0),
-    _q("shrinkage", _THICK, "mm", "in", 0.001, 2000.0, figures=2),
+    _q("shrinkage", _THICK, "mm", "in", 0.001, 2000.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

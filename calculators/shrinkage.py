@@ -56,7 +56,7 @@ _REMEDIES = {
     "fillet": (
         ("leg", "published"),
         ("balance", "published"),
-        ("runs", "published"),
+        ("runs", "from memory"),
         ("preset", "common practice"),
         ("back-step", "common practice"),
         ("clamp", "common practice"),
@@ -122,7 +122,7 @@ def _answer(given: Given) -> Answer:
     results.append(_across(given))
     if given.has("weld_length"):
         along = distortion.shrinkage_along(kind, given.number("weld_length"))
-        results.append(Number("longitudinal_shrinkage", along, "shrinkage", in_words=say("shrinkage.along")))
+        results.append(Number("longitudinal_shrinkage", along, "shrinkage", figures=2, in_words=say("shrinkage.along")))
     if kind == "butt" and "weld_area" in given.made and given.solved_for != "weld_area":
         results.append(Number("weld_area", given.number("weld_area"), "bead_area", figures=3))
     results.append(Words("angle", say("shrinkage.angle")))
@@ -155,7 +155,7 @@ def _across(given: Given) -> Number:
     if _is_butt(given):
         low = distortion.butt_shrinkage_of_mean_width(given.number("weld_area"), given.number("thickness"))
         band = say("shrinkage.band.butt")
-    return Number("transverse_shrinkage", value, "shrinkage", low, high, band)
+    return Number("transverse_shrinkage", value, "shrinkage", low, high, band, figures=2)
 
 
 def _reckoned(given: Given) -> float:
@@ -214,16 +214,18 @@ def _area_unit(given: Given) -> str | None:
 
 
 def _notes(given: Given, kind: str) -> tuple[Message, ...]:
-    notes = []
+    notes = [say("shrinkage.note.angle")]
     if kind == "butt":
         low, high = distortion.RULE_BUTT
-        notes.append(say("shrinkage.note.rule-butt", low=Measured(low, "shrinkage"), high=Measured(high, "shrinkage")))
+        notes.append(
+            say("shrinkage.note.rule-butt", low=Measured(low, "shrinkage", 2), high=Measured(high, "shrinkage", 2))
+        )
         if "weld_area" in given.made and given.has("groove_width"):
             notes.append(say("shrinkage.note.trapezium"))
     else:
         notes.append(say("shrinkage.note.both-sides"))
         share = given.number("leg") / given.number("thickness")
-        rule = Measured(distortion.RULE_FILLET, "shrinkage")
+        rule = Measured(distortion.RULE_FILLET, "shrinkage", 2)
         within = numerals.settle(share) <= numerals.settle(distortion.RULE_FILLET_LEG)
         notes.append(say("shrinkage.note.rule-fillet" if within else "shrinkage.note.rule-fillet-over", rule=rule))
     notes.append(say("shrinkage.note.free"))
@@ -270,7 +272,7 @@ ENGLISH = {
     "result.leg": "Leg of each fillet",
     "result.angle": "Angle",
     "along": "A rule of thumb.",
-    "angle": "No number here: no published formula for how far it tips or folds could be checked. Weld a trial piece and measure it.",
+    "angle": "No number here",
     "band.butt": "From the lower of two published formulas to half as much again as the higher: welds scatter so.",
     "band.fillet": "Half less to half more: welds scatter so.",
     "remedies": "What makes it less",
@@ -299,6 +301,7 @@ ENGLISH = {
     "note.rule-fillet-over": "The leg is more than 3/4 of the thickness: the rule of thumb, {rule} for each weld, is too little.",
     "note.both-sides": "The formula is for both fillets made. One alone also tips the plate.",
     "note.trapezium": "Cap and melted sides are not in the area: a fat weld pulls more.",
+    "note.angle": "How far it tips or folds is not reckoned: no published formula for it could be checked. Weld a trial piece and measure.",
     "note.free": "For plates free to move. Held plates move less and keep the stress instead.",
     "note.metals": "Carbon and low-alloy steel. Stainless pulls about half as much again, aluminum up to twice (from memory).",
     "caution.trial": "An estimate to cut and fit by. Where it matters, weld a trial piece and measure.",

@@ -37,6 +37,7 @@ EMPIRICAL = {
     "cooling_wanted.thickness_for": COOLING,
     "cylinder_contents.gas_volume_in_cylinder": REAL_GAS,
     "cylinder_contents.pressure_for_gas_volume": REAL_GAS,
+    "distortion.fillet_coefficient": SHOP_RULE,
     "distortion.fillet_shrinkage": SHOP_RULE,
     "gas_density.compressibility": REAL_GAS,
     "gas_density.density": REAL_GAS,

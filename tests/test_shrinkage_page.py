@@ -103,9 +103,10 @@ def test_no_blank_says_whether_a_measured_weld_is_within_the_scatter(measured, i
 
 def test_no_angle_is_made_up():
     for typed in (BUTT, FILLET):
-        results = answer(**typed).answer.results
-        (angle,) = [each for each in results if isinstance(each, Words) and each.name == "angle"]
-        assert said([angle.message]).startswith("No number here")
+        found = answer(**typed).answer
+        (angle,) = [each for each in found.results if isinstance(each, Words) and each.name == "angle"]
+        assert said([angle.message]) == "No number here"
+        assert "Weld a trial piece and measure" in said(found.notes)
 
 
 def test_along_the_weld_is_the_rule_of_thumb():
@@ -124,7 +125,7 @@ def test_what_makes_it_less_fits_the_joint():
     for typed, first in ((BUTT, "Close the root"), (FILLET, "Keep the fillet to size")):
         (findings,) = [each for each in answer(**typed).answer.results if isinstance(each, Findings)]
         assert said([findings.items[0].what]).startswith(first)
-        assert {said([item.sureness]) for item in findings.items} == {"published", "common practice"}
+        assert {said([item.sureness]) for item in findings.items} >= {"published", "common practice"}
 
 
 def test_nobody_is_told_to_make_a_weld_smaller():

@@ -12,6 +12,7 @@ _LEFT, _RIGHT = 8, 332
 _TOP, _BOTTOM = 44, 200
 _BESIDE = 6
 _LABEL_WIDTH = 84  # of a heat input, in pixels
+_NAME_WIDTH = 112  # of the knee's name
 _KNEE = 5  # half the cross where thick plate becomes thin
 
 
@@ -55,7 +56,7 @@ def draw(
     else:
         shapes.append(("text", (_RIGHT, _BOTTOM + TEXT_HEIGHT - 2), "end", names[0]))
     if knee is not None:
-        shapes += _knee(x_of(knee[0]), y_of(knee[1]), x, names[2])
+        shapes += _knee(x_of(knee[0]), y_of(knee[1]), y, names[2])
     return Drawing("cooling_curve", WIDTH, _HEIGHT, title, description, tuple(shapes))
 
 
@@ -67,12 +68,11 @@ def _flat(points: list[tuple[int, int]]) -> tuple[int, ...]:
     return tuple(number for point in points for number in point)
 
 
-def _knee(x: int, y: int, x_point: int, name: Message) -> "list[Shape]":
-    """Return a tick on the curve and its name below it, where the line of the point leaves room."""
-    tick: list[Shape] = [("line", (x, y - _KNEE, x, y + _KNEE), "curve", None)]
-    room_below = y < _BOTTOM - 2 * TEXT_HEIGHT
-    if room_below and abs(x - x_point) > _KNEE:
-        on_right = x > x_point or x_point - x > 2 * _LABEL_WIDTH
-        where = (x + _BESIDE, y + TEXT_HEIGHT) if on_right else (x - _BESIDE, y + TEXT_HEIGHT)
-        tick.append(("text", where, "" if on_right else "end", name))
-    return tick
+def _knee(x: int, y: int, y_point: int, name: Message) -> "list[Shape]":
+    """Return a tick on the curve with its name, beside which the curve leaves room; nothing where it does not."""
+    tick: Shape = ("line", (x, y - _KNEE, x, y + _KNEE), "curve", None)
+    if y < _BOTTOM - 2 * TEXT_HEIGHT and x < _RIGHT - _NAME_WIDTH:
+        return [tick, ("text", (x + _BESIDE, y + TEXT_HEIGHT), "", name)]
+    if x > _LEFT + _NAME_WIDTH and y - 2 * TEXT_HEIGHT > y_point:
+        return [tick, ("text", (x - _BESIDE, y - _BESIDE - _KNEE), "end", name)]
+    return []

@@ -96,6 +96,12 @@ _ALL = (
     _q("force_per_length", ("kip/in", "lb/in", "kN/mm"), "kN/mm", "kip/in", 0.001, 20.0),
     _q("strength", ("ksi", "MPa"), "MPa", "ksi", 100.0, 1200.0),
     _q("load_angle", ("deg",), "deg", "deg", 0.0, 90.0),
+    _q("leg", _THICK, "mm", "in", 1.0, 50.0, figures=4),
+    _q("joint_size", _THICK, "mm", "in", 0.0, 300.0, figures=4),
+    _q("bead_area", ("in2", "mm2"), "mm2", "in2", 0.1, 100000.0, figures=4),
+    _q("preheat_temperature", ("degF", "degC"), "degC", "degF", -50.0, 700.0, places=(("degF", 0), ("degC", 0))),
+    _q("cooling_time", ("s",), "s", "s", 0.5, 200.0),
+    _q("shrinkage", _THICK, "mm", "in", 0.001, 2000.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

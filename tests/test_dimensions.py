@@ -25,14 +25,25 @@ GAUGE = "a gauge number has no unit and stands for a thickness"
 WIRE = "reads a table of wires, in SI inside"
 SHOP_RULE = "a rule of the trade fitted in one unit"
 CODE_SIZES = "sizes that a code lays down in inches or millimetres"
+COOLING = "its constants are fitted in kJ/mm, mm and degrees Celsius, in SI inside"
 MATERIAL = "reads a property of a material, in SI, by its name"
 EMPIRICAL = {
+    "cooling.cooling_time": COOLING,
+    "cooling.is_thin": "compares settled numbers, to decide",
+    "cooling.thick_plate_time": COOLING,
+    "cooling.thin_plate_time": COOLING,
+    "cooling.transition_thickness": COOLING,
+    "cooling_wanted.heat_input_for": COOLING,
+    "cooling_wanted.preheat_for": COOLING,
+    "cooling_wanted.thickness_for": COOLING,
     "cylinder_contents.gas_volume_in_cylinder": REAL_GAS,
     "cylinder_contents.pressure_for_gas_volume": REAL_GAS,
     "fillet_legs.gap_taken_from_leg": CODE_SIZES,
     "fillet_legs.largest_leg_along_edge": CODE_SIZES,
     "fillet_legs.least_leg": CODE_SIZES,
     "fillet_legs.shortest_length_eurocode": CODE_SIZES,
+    "distortion.fillet_coefficient": SHOP_RULE,
+    "distortion.fillet_shrinkage": SHOP_RULE,
     "gas_density.compressibility": REAL_GAS,
     "gas_density.density": REAL_GAS,
     "gas_density.mean_molar_mass": MATERIAL,

@@ -169,6 +169,7 @@ KINDS = {
     "thickness": "meter",
     "leg": "meter",
     "size": "meter",
+    "shrinkage": "meter",
     "throat": "meter",
     "gap": "meter",
     "angle": "dimensionless",

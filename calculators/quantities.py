@@ -82,6 +82,9 @@ _ALL = (
     _q("spool_depth", _THICK, "mm", "in", 0.0, 500.0),
     _q("ratio", ("", "%"), "", "", 0.0, 1000.0),
     _q("percentage", ("%",), "%", "%", 0.0, 100.0),
+    _q("part_mass", ("lb", "kg"), "kg", "lb", 0.01, 10000.0),
+    _q("part_length", ("in", "ft", "mm", "m"), "mm", "in", 0.5, 20000.0),
+    _q("density", ("lb/in3", "kg/m3"), "kg/m3", "lb/in3", 1.0, 30000.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

@@ -29,6 +29,8 @@ UNITS = (
     ("kg", "kilogram"),
     ("lb/ft2", "pound/foot**2"),
     ("kg/m2", "kilogram/meter**2"),
+    ("lb/in3", "pound/inch**3"),
+    ("kg/m3", "kilogram/meter**3"),
     ("s", "second"),
     ("min", "minute"),
     ("h", "hour"),
@@ -122,4 +124,6 @@ SIGNS = {
     "m3": "m\u00b3",
     "lb/ft2": "lb/ft\u00b2",
     "kg/m2": "kg/m\u00b2",
+    "lb/in3": "lb/in\u00b3",
+    "kg/m3": "kg/m\u00b3",
 }

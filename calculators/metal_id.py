@@ -73,7 +73,7 @@ def _answer(given: Given) -> Answer:
     results: list[object] = []
     if case.stopped:
         part = say("metal-id.option.part." + case.part)
-        results.append(Words("stop", say("metal-id.stop.words", part=part)))
+        results.append(Words("stop", say("metal-id.stop"), label=part))
     results.append(Words("metal", _headline(case)))
     results.append(Words("next_test", say("metal-id.do." + case.next_test())))
     if case.density is not None:

@@ -120,8 +120,7 @@ ENGLISH = {
     "family.titanium": "titanium",
     "family.lead": "lead",
     # ------------------------------------------------ the answer
-    "result.stop": "Before anything else",
-    "stop.words": "Do not weld it: {part}",
+    "stop": "Do not weld it",
     "result.metal": "Looks like",
     "metal.likely": "Probably {family}",
     "metal.leads": "Perhaps {family}, but {other} is close",
@@ -135,7 +134,7 @@ ENGLISH = {
     "sure.leads": "leads by a little",
     "sure.tied": "not told apart yet",
     "sure.guess": "a first guess",
-    "sure.misfit": "does not fit all you found",
+    "sure.misfit": "does not fit all",
     "sure.possible": "possible",
     "sure.less-likely": "less likely",
     "why.for": "Fits: {fits}.",

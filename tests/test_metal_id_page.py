@@ -160,7 +160,7 @@ def test_nothing_is_ever_certain(expected, typed):
 def test_one_test_is_only_a_guess_and_hides_nobody():
     answer = ask(part="something-else", magnet="strong")
     assert text(answer, "metal").startswith("Not settled: ") and text(answer, "metal").endswith(" or others")
-    assert text(answer, "unsettled") == "None to choose until the metal is settled."
+    assert text(answer, "unsettled") == "Not to be chosen until the metal is settled."
     said = " ".join(answer["notes"]) + " ".join(each["what"] for each in answer["results"]["candidates"]["findings"])
     for name in ("mild-steel", "gray-iron", "white-iron", "wrought-iron", "high-carbon", "magnetic-stainless"):
         assert family(name) in said, name

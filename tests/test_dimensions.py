@@ -62,6 +62,8 @@ EMPIRICAL = {
     "melting_tables.coefficients": WIRE,
     "melting_tables.current_for_thickness": SHOP_RULE,
     "melting_tables.current_limits": WIRE,
+    "metal_evidence.density_points": MATERIAL,
+    "metal_evidence.ranking": "counts points for families of metals",
     "usable_gas.charge_left_when_gauge_falls": REAL_GAS,
     "usable_gas.pressure_to_start": REAL_GAS,
     "usable_gas.usable_gas_volume": REAL_GAS,

@@ -35,6 +35,8 @@ UNITS = (
     ("ksi", "kip/inch**2"),
     ("MPa", "megapascal"),
     ("deg", "degree"),
+    ("lb/in3", "pound/inch**3"),
+    ("kg/m3", "kilogram/meter**3"),
     ("s", "second"),
     ("min", "minute"),
     ("h", "hour"),
@@ -144,4 +146,6 @@ SIGNS = {
     "mm2": "mm\u00b2",
     "in2": "in\u00b2",
     "deg": "\u00b0",
+    "lb/in3": "lb/in\u00b3",
+    "kg/m3": "kg/m\u00b3",
 }

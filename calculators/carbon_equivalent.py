@@ -129,7 +129,7 @@ def _answer(given: Given) -> Answer:
         results += [_drawing(each) for each in ready if each.name == "ce"]
     return Answer(
         results=tuple(results),
-        working=tuple([_working(each) for each in ready]),
+        working=tuple([_working(each) for each in ready + others]),
         notes=_notes(given, ready),
         cautions=_cautions(given),
         sources=_sources(given, ready),
@@ -227,7 +227,10 @@ def _verdict(given: Given, ready: list[_Formula]) -> Verdict | None:
 
 
 def _working(each: _Formula) -> Message:
-    parameters: list[tuple[str, object]] = [("total", Measured(each.value or 0.0, "carbon_equivalent"))]
+    formula = say("carbon-equivalent.formula." + each.name)
+    if each.value is None:
+        return say("carbon-equivalent.working.not-yet", formula=formula)
+    parameters: list[tuple[str, object]] = [("formula", formula), ("total", Measured(each.value, "carbon_equivalent"))]
     for element in each.elements:
         unknown = element in each.unknown
         value = say("carbon-equivalent.unknown") if unknown else Plain(each.contents[element] / _PERCENT, 4)
@@ -281,7 +284,7 @@ def _next(given: Given, sums: tuple[_Formula, ...]) -> tuple[Next, ...]:
             Next("preheat", say("carbon-equivalent.next.structural"), (("family", "structural"),) + carried),
             Next("preheat", say("carbon-equivalent.next.quenched"), (("family", "quenched-tempered"),) + carried),
         )
-    if cet.outside is not None and cet.outside[0] == "carbon":
+    if cet.outside is not None and given.number("carbon") > cet.outside[2] * _PERCENT:
         chemistry: list[tuple[str, object]] = [("family", "hardening-chemistry")]
         for element in _PREHEAT_ELEMENTS:
             if isinstance(given.values.get(element), float):

@@ -128,8 +128,8 @@ def _says(bounds: Bounds, rule: Rule) -> Message:
         return _why_not(bounds, rule)
     if rule.upper is not None:
         return say("preheat.says.practice", low=_shown(rule.value), high=_shown(rule.upper))
-    none = rule.what == "lowest" and numerals.settle(rule.value) < numerals.settle(FREEZING)
-    return say("preheat.says." + ("none" if none else rule.what), temperature=_shown(rule.value))
+    nothing = rule.what == "lowest" and numerals.settle(rule.value) < numerals.settle(FREEZING)
+    return say("preheat.says." + ("nothing" if nothing else rule.what), temperature=_shown(rule.value))
 
 
 def _why_not(bounds: Bounds, rule: Rule) -> Message:
@@ -195,6 +195,9 @@ def _working(bounds: Bounds) -> tuple[Message, ...]:
             thickness = Measured(bounds.thickness, "thickness", 4, bounds.given.units.get("thickness"))
             parameters = {"thickness": thickness, "temperature": _shown(rule.value)}
             lines.append(say("preheat.working.code", row=say("preheat.rule." + rule.name), **parameters))
+        if rule.what == "highest" and rule.value is not None:
+            named = say("preheat.rule." + rule.name)
+            lines.append(say("preheat.working.highest", rule=named, temperature=_shown(rule.value)))
     if bounds.parts is not None:
         lines += _working_of_cet(bounds, bounds.parts)
     if bounds.seferian is not None:

@@ -84,7 +84,7 @@ def test_a_blank_element_is_asked_for_by_name_and_the_other_sums_answer():
     assert answer["results"]["ce"]["value"] == pytest.approx(0.4167, abs=0.0001)
     assert answer["results"]["cet"]["value"] == pytest.approx(0.3147, abs=0.0001)
     assert "value" not in answer["results"]["pcm"]
-    assert words(answer["results"]["pcm"]).startswith("Waiting for silicon and boron:")
+    assert words(answer["results"]["pcm"]).startswith("Waiting for silicon and boron.")
 
 
 def test_no_blank_element_is_taken_for_none():
@@ -193,6 +193,17 @@ def test_medium_carbon_goes_on_with_its_chemistry_and_no_cet():
     html = walking.reply("/carbon-equivalent", [("chemistry", "4140")]).body.replace("&amp;", "&")
     (link,) = re.findall(r'href="(preheat\?[^"]+)"', html)
     assert "family=hardening-chemistry" in link and "carbon=0.405" in link and "cet=" not in link
+
+
+def test_less_carbon_than_tested_is_not_called_much():
+    html = walking.reply("/carbon-equivalent", list(without(carbon="0.03").items())).body
+    assert "with this much carbon" not in html
+
+
+def test_a_sum_that_is_not_worked_out_still_shows_its_formula():
+    assert "Pcm = C + Si/30 + (Mn + Cu + Cr)/20 + Ni/60 + Mo/15 + V/10 + 5 B: not worked out" in said(
+        ask(**without("boron")), "working"
+    )
 
 
 def test_nothing_said_sounds_like_leave_to_weld():

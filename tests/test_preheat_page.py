@@ -110,7 +110,7 @@ def test_below_ambient_no_heating_is_named_and_freezing_is_cautioned():
     answer = structural(grade="other", thickness="12 mm", cet="0.22", hydrogen="3", heat_input="1500 J/mm")
     assert lowest(answer) == pytest.approx(32.0)
     assert "no heating above a shop at 68 °F" in answer["results"]["preheat_minimum"]["text"].replace("\u00a0", " ")
-    assert rules(answer)[CET].startswith("none above ambient")
+    assert rules(answer)[CET].startswith("no heating above ambient")
     assert "Steel below 32 °F is first warmed to 70 °F" in said(answer, "cautions")
 
 

@@ -5,6 +5,8 @@ that a public text prints is worked out as it stands; the terms that a published
 and sums worked by hand from illustrative heats are met.
 """
 
+import math
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -134,6 +136,18 @@ def test_4130_is_made_of_what_the_faa_prints():
         position = steels.ELEMENTS.index(name)
         assert typical[position] == pytest.approx((low + high) / 2)
         assert most[position] == high
+
+
+# AWS D1.1, annex on preheat: the susceptibility index 12 Pcm + log10 H, at 5 mL/100 g for H1, ends its groups at 3.0,
+# 3.5, 4.0, 4.5 and 5.0; from memory. The table of Pcm rounds that: a second route to its ends. And one cell of it as a
+# reader of D1.1:2004 quoted it: up to 0.28 with H2, which is one letter up, is group D. Published.
+@pytest.mark.quick
+def test_index_groups_follow_the_index():
+    ends = [end for end, _ in steels.PCM_GROUPS]
+    index_ends = [(end - math.log10(5.0)) / 12.0 for end in (3.0, 3.5, 4.0, 4.5, 5.0)]
+    assert ends == pytest.approx(index_ends, abs=0.025)
+    groups = dict(steels.PCM_GROUPS)
+    assert chr(ord(groups[0.28]) + 1) == "D"
 
 
 # ---------------------------------------------------------------- traps

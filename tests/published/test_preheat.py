@@ -69,6 +69,14 @@ def test_rows_of_the_code_are_the_printed_ones(row, table):
         thinner = end + 0.001
 
 
+# Category C of the same table, and table 4.9 for A514 and A517 [degF]. From memory: they catch a slip of the pen only.
+@pytest.mark.quick
+@pytest.mark.parametrize(("row", "table"), (("c", (50, 150, 225, 300)), ("q", (50, 125, 175, 225))))
+def test_rows_from_memory_are_as_remembered(row, table):
+    asked = [fahrenheit(code_minimum(row, inches * INCH)) for inches in (0.5, 1.0, 2.0, 3.0)]
+    assert asked == pytest.approx(list(table))
+
+
 @pytest.mark.quick
 def test_one_inch_a36_by_gas_metal_arc_asks_50_and_not_150():
     """The 150 degF that a published answer gives for it is the row of sticks that are not low hydrogen."""
@@ -220,6 +228,8 @@ def test_richer_weld_metal_governs(steel, weld_metal, governs):
         ((0.405, 0.875, 0.95, 0.0, 0.20), 25.0, 0.7012, 235.0),
         ((0.465, 0.75, 0.0, 0.0, 0.0), 25.0, 0.6169, 212.0),
         ((0.465, 0.75, 0.0, 0.0, 0.0), 50.0, 0.6854, 231.0),
+        # 4340, middle: .405 + (40 x 1.5 + 20 x 1.825 + 28 x .25)/360 = .6925; x 1.125 = .7791; 350 x sqrt(.5291)
+        ((0.405, 0.70, 0.80, 1.825, 0.25), 25.0, 0.7791, 254.6),
     ),
 )
 def test_seferian_meets_sums_worked_apart(percents, millimetres, total, expected):

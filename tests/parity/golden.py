@@ -16,6 +16,11 @@ ADDRESSES = (
     "/gas-supply?gas=argon&cylinder=80-ft3&cylinder_pressure=2000+psi&cylinder_temperature=20+degF&gas_flow=35+ft3/h"
     "&arc_time=90+min",
     "/spool-life?wire_material=mild-steel&wire_diameter=0.035+in&wire_mass=33+lb&wire_feed_speed=300+in/min",
+    "/carbon-equivalent?carbon=0.18&silicon=0.25&manganese=1.2&chromium=0.05&molybdenum=0.01&vanadium=0.04&nickel=0.05"
+    "&copper=unknown",
+    "/preheat?family=structural&grade=a572-50-group&thickness=25+mm&cet=0.34&hydrogen=5&heat_input=1+kJ/mm&units=si",
+    "/preheat?family=quenched-tempered&thickness=2+in&cet=0.42+%25&process=flux-cored-arc",
+    "/preheat?family=hardening&hardening_grade=4140&thickness=1+in",
     "/specimen?joint=butt&weld_length=6+in&travel_speed=12+in/min&contact_tip_to_work=unknown&thickness=1/4+in",
     "/specimen?joint=fillet&arc_time=2+min&travel_speed=12+in/min&contact_tip_to_work=5/8+in&wire_feed_speed=250+in/min"
     "&limit_on=time&longest_time=60+s&extras-2-kind=seam&extras-2-length=3+1/2+in&extras-2-gap=1+mm&remark=%C2%BD+done",

@@ -230,10 +230,14 @@ def _range_message(calculator: Calculator, error: OutOfRange, given: Given) -> M
 
 
 def _headline(calculator: Calculator, answer: Answer) -> Number | None:
-    """Return the first number of an answer; None for a whole one, which goes in steps and not by the percent."""
+    """Return the first number of an answer; None for one that is not spoken of by the percent.
+
+    A whole number goes in steps, and the zero of a temperature is a convention.
+    """
     for result in answer.results:
         if isinstance(result, Number):
-            return None if result.name in _whole_fields(calculator) else result
+            by_percent = units.to_coherent(0.0, result.quantity.si) == 0.0
+            return result if by_percent and result.name not in _whole_fields(calculator) else None
     return None
 
 

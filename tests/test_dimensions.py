@@ -26,6 +26,7 @@ WIRE = "reads a table of wires, in SI inside"
 SHOP_RULE = "a rule of the trade fitted in one unit"
 CODE_SIZES = "sizes that a code lays down in inches or millimetres"
 COOLING = "its constants are fitted in kJ/mm, mm and degrees Celsius, in SI inside"
+FITTED = "fitted in degC, %, mm, mL/100 g and kJ/mm"
 MATERIAL = "reads a property of a material, in SI, by its name"
 EMPIRICAL = {
     "cooling.cooling_time": COOLING,
@@ -64,6 +65,11 @@ EMPIRICAL = {
     "melting_tables.current_limits": WIRE,
     "metal_evidence.density_points": MATERIAL,
     "metal_evidence.ranking": "counts points for families of metals",
+    "preheat_methods.cet_method_parts": FITTED,
+    "preheat_methods.code_minimum": "reads a table of a code, in SI, by the name of its row",
+    "preheat_methods.preheat_by_cet": FITTED,
+    "preheat_methods.seferian_carbon": FITTED,
+    "preheat_methods.seferian_preheat": FITTED,
     "usable_gas.charge_left_when_gauge_falls": REAL_GAS,
     "usable_gas.pressure_to_start": REAL_GAS,
     "usable_gas.usable_gas_volume": REAL_GAS,

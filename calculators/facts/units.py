@@ -46,6 +46,7 @@ UNITS = (
     ("lb/ft", "pound/foot"),
     ("kg/h", "kilogram/hour"),
     ("lb/h", "pound/hour"),
+    ("mL/100g", "milliliter/hectogram"),
     ("%", "percent"),
     ("", "dimensionless"),
 )
@@ -86,6 +87,8 @@ SPELLINGS = {
     "ft\u00b3": "ft3",
     "cf": "ft3",
     "m\u00b3": "m3",
+    "ml/100g": "mL/100g",
+    "ml/100 g": "mL/100g",
     "kj/in": "kJ/in",
     "kj/mm": "kJ/mm",
     "j/mm": "J/mm",

@@ -23,6 +23,11 @@ ADDRESSES = (
     "/joint-fill?joint=slot&thickness=3/8+in&slot_width=3/4+in&slot_length=2+in&weld_count=12",
     "/travel-speed?wire_feed_speed=300+in/min&wire_diameter=0.035+in&weld_length=6+in&arc_time=40+s",
     "/travel-speed?wire_feed_speed=8+m/min&wire_diameter=1.0+mm&leg=5+mm&units=si",
+    "/carbon-equivalent?carbon=0.18&silicon=0.25&manganese=1.2&chromium=0.05&molybdenum=0.01&vanadium=0.04&nickel=0.05"
+    "&copper=unknown",
+    "/preheat?family=structural&grade=a572-50-group&thickness=25+mm&cet=0.34&hydrogen=5&heat_input=1+kJ/mm&units=si",
+    "/preheat?family=quenched-tempered&thickness=2+in&cet=0.42+%25&process=flux-cored-arc",
+    "/preheat?family=hardening&hardening_grade=4140&thickness=1+in",
     "/specimen?joint=butt&weld_length=6+in&travel_speed=12+in/min&contact_tip_to_work=unknown&thickness=1/4+in",
     "/specimen?joint=fillet&arc_time=2+min&travel_speed=12+in/min&contact_tip_to_work=5/8+in&wire_feed_speed=250+in/min"
     "&limit_on=time&longest_time=60+s&extras-2-kind=seam&extras-2-length=3+1/2+in&extras-2-gap=1+mm&remark=%C2%BD+done",

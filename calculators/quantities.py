@@ -104,7 +104,6 @@ _ALL = (
     _q("density", ("lb/in3", "kg/m3"), "kg/m3", "lb/in3", 1.0, 30000.0),
     _q("carbon_equivalent", ("%",), "%", "%", 0.0, 5.0, places=(("%", 3),)),
     _q("diffusible_hydrogen", ("mL/100g",), "mL/100g", "mL/100g", 0.5, 60.0),
-    _q("preheat_temperature", ("degF", "degC"), "degC", "degF", -50.0, 700.0, places=(("degF", 0), ("degC", 0))),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

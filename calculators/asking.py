@@ -2,7 +2,7 @@
 
 import math
 
-from calculators import numerals, reading, units
+from calculators import numerals, ranges, reading, units
 from calculators.contract import (
     Answer,
     Calculator,
@@ -145,8 +145,7 @@ def _solve(calculator: Calculator, relation: Relation, unknown: str, given: Give
     value = _solved(relation, unknown, _numbers(relation, given))
     field = _quantity_field(calculator, unknown)
     low, high = reading.limits(field)
-    settled = numerals.settle(value)
-    if not numerals.is_finite(value) or settled < numerals.settle(low) or settled > numerals.settle(high):
+    if not numerals.is_finite(value) or ranges.above(low, value) or ranges.above(value, high):
         raise _solved_outside(calculator, field, value, given)
     given.fill(unknown, value)
     if relation.required:

@@ -29,7 +29,9 @@ class Message:
 
 def say(id: str, **parameters: object) -> Message:
     """Return the Message `id`; a parameter is text, an integer, a Measured or another Message."""
-    return Message(id, tuple((key, parameters[key]) for key in sorted(parameters)))
+    if not parameters:
+        return Message(id)
+    return Message(id, tuple([(key, parameters[key]) for key in sorted(parameters)]))
 
 
 class Measured:

@@ -9,6 +9,7 @@ import math
 MOST_DIGITS_READ = 15  # below 2**53, so int -> float is exact in both Pythons
 MOST_FIGURES = 10  # beyond this the guard rounding below is no longer trustworthy
 _GUARD = 13
+_TENS = tuple(10**k for k in range(40))  # whole numbers; all that values of the trade call for
 _POWERS_OF_TEN = tuple(float(10**k) for k in range(23))  # every one an exact double
 _THIN_SPACE = "\u202f"  # groups thousands without looking like a decimal mark in any country
 _VULGAR = (
@@ -20,6 +21,9 @@ _VULGAR = (
     ("\u215d", "5/8"),
     ("\u215e", "7/8"),
 )
+
+
+_PLAIN = "".join(chr(code) for code in range(32, 127))
 
 
 class BadNumber(ValueError):
@@ -40,6 +44,8 @@ def all_digits(text: str) -> bool:
 
 def tidy(text: str) -> str:
     """Return text with no-break spaces, typographic minus and vulgar fractions made plain, ends trimmed."""
+    if not text.strip(_PLAIN):
+        return text.strip(" ")  # nothing to make plain, as nearly always
     for space in ("\u00a0", "\u202f", "\u2009", "\t", "\n", "\r", "\x0b", "\x0c"):
         text = text.replace(space, " ")
     # The kelvin sign is the one letter that only CPython makes an ASCII letter of when it lowers.
@@ -174,14 +180,12 @@ def _decimal(value: float, figures: int) -> tuple[int, int]:
     top, bottom = (whole * 2**binary, 1) if binary >= 0 else (whole, 2**-binary)
     exponent = math.floor(math.log10(value)) - figures + 1  # a guess, corrected below
     while True:
-        scaled = (
-            _round_quotient(top, bottom * 10**exponent)
-            if exponent >= 0
-            else _round_quotient(top * 10**-exponent, bottom)
-        )
-        if scaled < 10 ** (figures - 1):
+        power = exponent if exponent >= 0 else -exponent
+        ten = _TENS[power] if power < len(_TENS) else 10**power
+        scaled = _round_quotient(top, bottom * ten) if exponent >= 0 else _round_quotient(top * ten, bottom)
+        if scaled < _TENS[figures - 1]:
             exponent -= 1
-        elif scaled >= 10**figures:
+        elif scaled >= _TENS[figures]:
             exponent += 1
         else:
             return scaled, exponent
@@ -190,9 +194,9 @@ def _decimal(value: float, figures: int) -> tuple[int, int]:
 def _settled(value: float, figures: int) -> tuple[int, int]:
     """Round first to 13 figures, then to `figures`: swallows the last-bit noise between maths libraries."""
     mantissa, exponent = _decimal(value, _GUARD)
-    mantissa = _round_quotient(mantissa, 10 ** (_GUARD - figures))
+    mantissa = _round_quotient(mantissa, _TENS[_GUARD - figures])
     exponent += _GUARD - figures
-    if mantissa == 10**figures:
+    if mantissa == _TENS[figures]:
         mantissa //= 10
         exponent += 1
     return mantissa, exponent

@@ -42,11 +42,11 @@ def require(name: str, value: float, low: float | None, high: float | None, unit
     number = magnitude(value, unit)
     if not numerals.is_finite(number):
         raise OutOfRange(name, number, low, high, unit)
-    if (low is not None and _above(low, number)) or (high is not None and _above(number, high)):
+    if (low is not None and above(low, number)) or (high is not None and above(number, high)):
         raise OutOfRange(name, numerals.settle(number), low, high, unit)
 
 
-def _above(number: float, limit: float) -> bool:
+def above(number: float, limit: float) -> bool:
     """Return whether number > limit at ten figures; only near the limit do those have to be worked out."""
     if abs(number - limit) > 1e-8 * abs(limit):
         return number > limit

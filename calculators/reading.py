@@ -1,6 +1,6 @@
 """Reading what was typed into a calculator's fields: numbers with units, choices, text, rows, and what is wrong."""
 
-from calculators import numerals, units
+from calculators import numerals, ranges, units
 from calculators.contract import (
     UNKNOWN,
     Calculator,
@@ -185,10 +185,10 @@ def _read_quantity(
     given.units[field.name] = unit
     coherent = units.to_coherent(value, unit)
     low, high = limits(field)
-    settled = numerals.settle(coherent)
+    settled = numerals.settle(coherent) if field.whole else coherent
     if field.whole and settled != int(settled):
         raise Refusal("", say("number.whole", label=name))
-    if settled < numerals.settle(low) or settled > numerals.settle(high):
+    if ranges.above(low, coherent) or ranges.above(coherent, high):
         raise Refusal("", between(calculator, field, name, low, high, unit))
     return float(int(settled)) if field.whole else coherent
 

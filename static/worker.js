@@ -3,7 +3,7 @@
 // Bundled by build.mjs into one classic script; the server writes `self.BUILD = {...}` as its first line.
 import { loadMicroPython } from './built/micropython.mjs';
 
-/** @type {{ build: string, language: string, precache: Record<string, string> }} */
+/** @type {{ build: string, language: string, failed: string, precache: Record<string, string> }} */
 const BUILD = /** @type {any} */ (self).BUILD;
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
@@ -43,10 +43,13 @@ async function carry(cache, address, hash) {
     const old = name.startsWith(PREFIX) ? await (await caches.open(name)).match(absolute(address)) : undefined;
     if (old && (await fingerprint(await old.clone().arrayBuffer())) === hash) return cache.put(absolute(address), old);
   }
-  const fresh = await fetch(absolute(address), { cache: 'no-cache', credentials: 'same-origin' });
-  if (!fresh.ok || fresh.redirected) throw new Error('carrying ' + address + ': ' + fresh.status);
-  if ((await fingerprint(await fresh.clone().arrayBuffer())) !== hash) throw new Error('carrying ' + address + ': another build');
-  return cache.put(absolute(address), fresh);
+  // If what came is not it, once more past the browser's own cache, where a spoilt copy may lie under a good name.
+  for (const how of /** @type {RequestCache[]} */ (['no-cache', 'reload'])) {
+    const fresh = await fetch(absolute(address), { cache: how, credentials: 'same-origin' });
+    if (!fresh.ok || fresh.redirected) throw new Error('carrying ' + address + ': ' + fresh.status);
+    if ((await fingerprint(await fresh.clone().arrayBuffer())) === hash) return cache.put(absolute(address), fresh);
+  }
+  throw new Error('carrying ' + address + ': another build');
 }
 
 worker.addEventListener('install', event => {
@@ -124,13 +127,22 @@ async function boot() {
  */
 async function answer(url, partial) {
   const respond = await python();
-  const path = '/' + url.pathname.slice(base.pathname.length);
+  const path = '/' + decoded(url.pathname.slice(base.pathname.length));
   const text = respond(path, JSON.stringify([...url.searchParams]), partial ? 'yes' : 'no', BUILD.language, BUILD.build);
   const head = text.slice(0, text.indexOf('\n'));
   return new Response(text.slice(head.length + 1), {
     status: Number(head.slice(0, 3)),
     headers: { 'content-type': head.slice(4), 'cache-control': 'no-store', 'x-answered-by': 'phone' },
   });
+}
+
+/** The server reads an address this way too. @param {string} path */
+function decoded(path) {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return path; // no text at all: it is in the book under no name
+  }
 }
 
 /** @param {URL} url @param {Response} reply */
@@ -174,10 +186,15 @@ async function dynamic(event, url) {
     console.warn('Python on the phone failed', error);
     // An error that Python raised leaves it usable; anything else leaves a dead instance.
     if (!(error instanceof Error && error.name === 'PythonError')) booting = undefined;
-    return networkFetch(event.request).catch(() => new Response(FAILED, { status: 200, headers: { 'content-type': HTML } }));
+    return networkFetch(event.request).catch(() => failed(partial));
   }
 }
 
-// Shown only when neither Python nor the server can answer, so it can come from neither.
-const FAILED =
-  '<!doctype html><html lang="en"><meta charset="utf-8"><title>Puddlebook</title><p class="problem">This sum failed on the phone, and the server is out of reach. Try again, or reload.</p>';
+/** What shows when neither Python nor the server can answer, and so can come from neither. @param {boolean} partial */
+function failed(partial) {
+  const said = `<div class="headline problem"><p>${BUILD.failed}</p></div>`;
+  const page =
+    `<!doctype html><html lang="${BUILD.language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">` +
+    `<title>Puddlebook</title><main>${said}</main></html>`;
+  return new Response(partial ? said : page, { status: 200, headers: { 'content-type': HTML } });
+}

@@ -1,9 +1,31 @@
 """A calculator's declaration and what was typed -> its form, with the errors beside their fields."""
 
 from calculators import asking, numerals, reading, units
-from calculators.contract import UNKNOWN, Calculator, Choice, Field, Message, Quantity, Rows, say
+from calculators.contract import UNKNOWN, Calculator, Choice, Field, Given, Message, Quantity, Rows, say
 from webapp.catalogue import Context, has, sentence
 from webapp.markup import escape, query, tag
+
+# By calculator: finished sentences and fields, made once. They depend on nothing that was typed, so there are only
+# so many. The calculator stands beside them because a test may put another one under its name.
+_kept: dict[str, "tuple[Calculator, Kept]"] = {}
+_TYPED = "\x01"  # stands for the text in a box; no request holds it
+
+
+class Kept:
+    """Pieces of a calculator's page: sentences by (language, id); fields (before and after the text in their
+    box) by language, unit system, name, unit or option, and whether hidden."""
+
+    def __init__(self) -> None:
+        self.sentences: dict[tuple[str, str], str] = {}
+        self.fields: dict[tuple[str, str, str, str, bool], tuple[str, str]] = {}
+
+
+def _kept_of(calculator: Calculator) -> Kept:
+    found = _kept.get(calculator.name)
+    if found is None or found[0] is not calculator:
+        found = (calculator, Kept())
+        _kept[calculator.name] = found
+    return found[1]
 
 
 class Filled:
@@ -15,6 +37,7 @@ class Filled:
         self.calculator = calculator
         self.reply = reply
         self.context = context
+        self.kept = _kept_of(calculator)
         # As it was read; a text too long to read is kept only as far as it takes to be too long again.
         self.typed = reading.last_typed([(name, text[: reading.LONGEST_TYPED + 1]) for name, text in pairs])
         self.errors: dict[str, Message] = {}
@@ -24,7 +47,12 @@ class Filled:
 
     def text(self, message: Message) -> str:
         """Return the escaped sentence of a Message."""
-        return escape(sentence(message, self.context))
+        if message.parameters:
+            return escape(sentence(message, self.context))
+        key = (self.context.language, message.id)
+        if key not in self.kept.sentences:
+            self.kept.sentences[key] = escape(sentence(message, self.context))
+        return self.kept.sentences[key]
 
 
 def form(filled: Filled) -> str:
@@ -59,15 +87,37 @@ def form(filled: Filled) -> str:
 
 def _field(filled: Filled, field: Field, prefix: str) -> str:
     name = prefix + field.name
-    inner = _choice(filled, field, name) if isinstance(field, Choice) else _entry(filled, field, name)
+    if isinstance(field, Choice):
+        typed, chosen = "", _chosen(filled, field, name)
+    else:
+        typed, chosen = _box(filled, field, name)
+    # A number whose choice was taken back still stands in the address: it shows, so that it can be taken out.
+    unasked = not reading.applies(field, filled.reply.given) and filled.typed.get(name, "") == ""
+    if name in filled.errors:
+        return _new_field(filled, field, prefix, typed, chosen, False)
+    key = (filled.context.language, filled.context.system, name, chosen, unasked)
+    if key not in filled.kept.fields:
+        # Made from a blank form, so that nothing typed by one reader can stay in it for the next.
+        blank = Filled(filled.calculator, asking.Reply("blank", Given()), [], filled.context)
+        before, _, after = _new_field(blank, field, prefix, _TYPED, chosen, unasked).partition(_TYPED)
+        filled.kept.fields[key] = (before, after)
+    before, after = filled.kept.fields[key]
+    return before + escape(typed) + after
+
+
+def _new_field(filled: Filled, field: Field, prefix: str, typed: str, chosen: str, hidden: bool) -> str:
+    """Return a field with `typed` in its box, and `chosen` the unit beside it or the option of a choice."""
+    name = prefix + field.name
+    if isinstance(field, Choice):
+        inner = _choice(filled, field, name, chosen)
+    else:
+        inner = _entry(filled, field, name, typed, chosen)
     attributes = 'class="field' + (" wrong" if name in filled.errors else "") + '"'
     if field.when is not None:
         values = " ".join(field.when[1])
         attributes += ' data-when="' + escape(prefix + field.when[0]) + '" data-when-is="' + escape(values) + '"'
-        # A number whose choice was taken back still stands in the address: it shows, so that it can be taken out.
-        unasked = not reading.applies(field, filled.reply.given) and filled.typed.get(name, "") == ""
-        if unasked and name not in filled.errors:
-            attributes += " hidden"
+    if hidden:
+        attributes += " hidden"
     return tag("div", inner, attributes)
 
 
@@ -98,8 +148,7 @@ def _state(filled: Filled, name: str) -> str:
 # ---------------------------------------------------------------- numbers and text
 
 
-def _entry(filled: Filled, field: Field, name: str) -> str:
-    typed, unit = _box(filled, field, name)
+def _entry(filled: Filled, field: Field, name: str, typed: str, unit: str) -> str:
     out = tag("label", _label_text(filled, field), 'for="' + name + '"')
     out += _hint_and_error(filled, field, name)
     mode = ' inputmode="decimal"' if isinstance(field, Quantity) and field.low >= 0 else ""
@@ -201,10 +250,12 @@ def _timer(filled: Filled, field: Quantity, name: str) -> str:
 # ---------------------------------------------------------------- choices and rows
 
 
-def _choice(filled: Filled, field: Choice, name: str) -> str:
+def _chosen(filled: Filled, field: Choice, name: str) -> str:
     chosen = numerals.tidy(filled.typed.get(name, ""))
-    if chosen not in field.options:
-        chosen = field.default or ""
+    return chosen if chosen in field.options else field.default or ""
+
+
+def _choice(filled: Filled, field: Choice, name: str, chosen: str) -> str:
     if field.default is None and not field.optional:
         return _radios(filled, field, name, chosen)
     out = tag("label", _label_text(filled, field), 'for="' + name + '"') + _hint_and_error(filled, field, name)

@@ -35,10 +35,13 @@ def to_json(value: object) -> str:
     raise TypeError("no JSON for this kind of value")
 
 
+_PLAIN = "".join(chr(code) for code in range(32, 127) if chr(code) not in ('"', "\\"))
 _SHORT = {'"': '\\"', "\\": "\\\\", "\n": "\\n", "\r": "\\r", "\t": "\\t"}
 
 
 def _quoted(text: str) -> str:
+    if not text.strip(_PLAIN):
+        return '"' + text + '"'
     out = []
     for character in text:
         code = ord(character)

@@ -7,6 +7,17 @@ export function filledIn(form) {
   return new URLSearchParams(/** @type {[string, string][]} */ (pairs)).toString();
 }
 
+/** @param {HTMLFormElement} form @returns {string} the numbers that were typed, each with its unit as it is shown */
+export function typedNumbers(form) {
+  const typed = boxes(form).filter(box => box instanceof HTMLInputElement && box.type === 'text' && box.value && !box.disabled);
+  return typed
+    .map(box => {
+      const unit = box.parentElement?.querySelector('select, .unit');
+      return `${box.value} ${(unit instanceof HTMLSelectElement ? unit.selectedOptions[0]?.text : unit?.textContent) ?? ''}`.trim();
+    })
+    .join(' \u00b7 ');
+}
+
 /** @param {HTMLFormElement} form */
 export function boxes(form) {
   return [...form.elements].filter(
@@ -40,11 +51,13 @@ export function clear(form) {
 
 /** Show the fields that the choices made call for, and the next empty row. @param {HTMLFormElement} form */
 export function showAsked(form) {
-  const given = new FormData(form);
   for (const field of form.querySelectorAll('[data-when]')) {
     const values = (field.getAttribute('data-when-is') ?? '').split(' ');
-    const asked = values.includes(String(given.get(field.getAttribute('data-when') ?? '') ?? ''));
+    // Read anew for each: a choice that has just been hidden calls for nothing.
+    const asked = values.includes(String(new FormData(form).get(field.getAttribute('data-when') ?? '') ?? ''));
     field.toggleAttribute('hidden', !asked);
+    // What cannot be seen is not sent; it is still there if the choice is made again.
+    for (const box of field.querySelectorAll('input, select')) box.toggleAttribute('disabled', !asked);
   }
   for (const group of form.querySelectorAll('[data-rows]')) {
     const rows = [...group.querySelectorAll('[data-row]')];

@@ -1,7 +1,9 @@
 // @ts-check
 // A calculator's form: presets, conditional fields, last inputs, undo, errors beside their fields, the address.
-import { clear, fillIn, filledIn, showAsked } from './fields.js';
-import { inputsKey, keep, keepRecent, recall } from './memory.js';
+import { keepClearOfBar } from './bar.js';
+import { watchErrors } from './errors.js';
+import { clear, fillIn, filledIn, showAsked, typedNumbers } from './fields.js';
+import { inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
 import { watchTimers } from './timer.js';
 
 const IDLE_MS = 1200;
@@ -11,7 +13,6 @@ export function watchForm(form) {
   const answer = /** @type {HTMLElement} */ (document.getElementById('answer'));
   const calculator = form.dataset.calculator ?? '';
   const opened = Date.now();
-  let typing = ''; // the box in which a key was just pressed: no error for it until it is left
   let idle = 0;
 
   const ask = () => form.dispatchEvent(new Event('change', { bubbles: true }));
@@ -25,19 +26,14 @@ export function watchForm(form) {
     ask();
   };
 
-  form.addEventListener('input', event => {
-    typing = event.target instanceof HTMLInputElement ? event.target.name : '';
+  const changed = () => {
     showAsked(form);
-  });
-  form.addEventListener('change', () => {
-    typing = '';
-    showAsked(form);
-  });
-  form.addEventListener('submit', () => (typing = ''));
-  form.addEventListener('focusout', () => {
-    typing = '';
-    placeErrors(form, answer, typing);
-  });
+    // At once: a phone may be locked or a browser closed at any time. No link yet: there may be no answer.
+    keep(inputsKey(calculator), filledIn(form));
+    keep(linkKey(calculator), null);
+  };
+  form.addEventListener('input', changed);
+  form.addEventListener('change', changed);
   form.addEventListener('click', event => {
     const preset = event.target instanceof Element ? event.target.closest('[data-fill]') : null;
     if (!(preset instanceof HTMLButtonElement)) return;
@@ -45,30 +41,30 @@ export function watchForm(form) {
     fill(preset.dataset.fill ?? '', preset.dataset.number ?? '', preset.dataset.unit ?? '');
   });
   document.addEventListener('htmx:after:swap', () => {
-    placeErrors(form, answer, typing);
     offerCopy(answer);
     window.clearTimeout(idle);
     idle = window.setTimeout(settled, IDLE_MS);
   });
 
-  /** When the fingers rest: remember inputs and answer, say it aloud, let the phone keep the finished page. */
+  /** When the fingers rest: remember the answer, say it aloud, let the phone keep the finished page. */
   const settled = () => {
     const link = answer.querySelector('a.share');
     keep(inputsKey(calculator), filledIn(form));
     speak(answer);
-    if (!(link instanceof HTMLAnchorElement)) return;
-    const address = link.getAttribute('href') ?? '';
-    history.replaceState(null, '', address);
-    keep(`link:${calculator}`, address.split('?')[1] ?? '');
-    const number = answer.querySelector('.headline .number');
-    const label = answer.querySelector('.headline .headline-label');
-    if (number) {
-      keepRecent({ calculator, href: address, label: label?.textContent ?? '', number: number.textContent ?? '', at: Date.now() }, opened);
-    }
+    // An address never claims an answer that is no longer there; without one, a reload brings the inputs back.
+    const address = link?.getAttribute('href') ?? '';
+    history.replaceState(null, '', address || location.pathname);
+    if (!address) return;
+    keep(linkKey(calculator), address.split('?')[1] ?? '');
+    const number = headlineNumber(answer);
+    const label = answer.querySelector('.headline .headline-label')?.textContent ?? '';
+    if (number) keepRecent({ calculator, href: address, label, number, given: typedNumbers(form), at: Date.now() }, opened);
     // Asked for once as a whole page, the answer opens next time before Python has woken up.
     if (navigator.serviceWorker?.controller) fetch(address).catch(() => {});
   };
 
+  watchErrors(form, answer);
+  keepClearOfBar(form, answer);
   watchClear(form, ask);
   watchTimers(form, fill);
   offerCopy(answer);
@@ -91,7 +87,6 @@ function watchClear(form, ask) {
     before = filledIn(form);
     clear(form);
     history.replaceState(null, '', location.pathname);
-    keep(`link:${form.dataset.calculator}`, null);
     undo.hidden = false;
     ask();
   });
@@ -102,41 +97,19 @@ function watchClear(form, ask) {
   });
 }
 
-/** @param {HTMLFormElement} form @param {HTMLElement} answer @param {string} typing */
-function placeErrors(form, answer, typing) {
-  /** @type {Map<string, string>} */
-  const errors = new Map();
-  for (const item of answer.querySelectorAll('[data-field]')) {
-    const name = item.getAttribute('data-field') ?? '';
-    const held = name !== '' && name === typing;
-    item.toggleAttribute('hidden', held);
-    if (!held) errors.set(name, item.textContent ?? '');
-  }
-  const summary = answer.querySelector('.summary');
-  if (summary) {
-    const quiet = errors.size === 0;
-    summary.toggleAttribute('hidden', quiet);
-    answer.querySelector('.still-typing')?.toggleAttribute('hidden', !quiet);
-  }
-  for (const slot of form.querySelectorAll('.error')) {
-    const name = slot.id.slice(0, -'-error'.length);
-    const text = errors.get(name) ?? '';
-    slot.textContent = text;
-    slot.toggleAttribute('hidden', text === '');
-    slot.closest('.field')?.classList.toggle('wrong', text !== '');
-    const box = document.getElementById(name);
-    if (box instanceof HTMLInputElement || box instanceof HTMLSelectElement) {
-      if (text) box.setAttribute('aria-invalid', 'true');
-      else box.removeAttribute('aria-invalid');
-    }
-  }
+/** @param {HTMLElement} answer @returns {string} the headline's number in the unit that comes first */
+function headlineNumber(answer) {
+  const parts = [...(answer.querySelector('.headline .number')?.childNodes ?? [])];
+  const first = parts.filter(part => !(part instanceof Element && part.matches('.other')));
+  return first.map(part => part.textContent).join('').trim();
 }
 
 /** @param {HTMLElement} answer */
 function speak(answer) {
   const spoken = document.getElementById('spoken');
   const headline = answer.querySelector('.headline');
-  if (spoken && headline) spoken.textContent = (headline.textContent ?? '').replace(/\s+/g, ' ');
+  // innerText, which leaves out the errors that are still held back.
+  if (spoken && headline instanceof HTMLElement) spoken.textContent = headline.innerText.replace(/\s+/g, ' ');
 }
 
 /** @param {HTMLElement} answer */

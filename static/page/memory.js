@@ -23,8 +23,10 @@ export function keep(key, value) {
 
 /** @param {string} calculator */
 export const inputsKey = calculator => `inputs:${calculator}`;
+/** Where the address of the answer to these inputs is kept, once there is one. @param {string} calculator */
+export const linkKey = calculator => `link:${calculator}`;
 
-/** @typedef {{ calculator: string, href: string, label: string, number: string, at: number }} RecentAnswer */
+/** @typedef {{ calculator: string, href: string, label: string, number: string, given?: string, at: number }} RecentAnswer */
 const RECENT = 'recent';
 const MOST_RECENT = 12;
 

@@ -11,34 +11,36 @@ export async function keepOnPhone() {
     state.dataset.phoneState = name;
   };
   if (!('serviceWorker' in navigator)) return say(state.dataset.unsupported ?? '', 'unsupported');
-  if (!navigator.serviceWorker.controller) say(state.dataset.notYet ?? '', 'not-yet');
+  // A page that the worker gave is on the phone, signal or none.
+  if (navigator.serviceWorker.controller) say(state.dataset.ready ?? '', 'ready');
+  else say(state.dataset.notYet ?? '', 'not-yet');
   try {
     const registration = await navigator.serviceWorker.register('worker.js', { updateViaCache: 'none' });
     await navigator.serviceWorker.ready;
     say(state.dataset.ready ?? '', 'ready');
-    watchForUpdate(registration);
+    watchForUpdate(registration, say);
   } catch {
-    // Registering checks for a new version, which fails without a signal; the book may be here all the same.
-    if (navigator.serviceWorker.controller) say(state.dataset.ready ?? '', 'ready');
-    else say(state.dataset.failed ?? '', 'failed');
+    // Registering asks for a new version, which fails without a signal; the book may be here all the same.
+    if (!navigator.serviceWorker.controller) say(state.dataset.failed ?? '', 'failed');
   }
 }
 
-/** @param {ServiceWorkerRegistration} registration */
-function watchForUpdate(registration) {
+/** @param {ServiceWorkerRegistration} registration @param {(word: string, name: string) => void} say */
+function watchForUpdate(registration, say) {
   const offer = document.querySelector('[data-update]');
-  const now = document.querySelector('[data-update-now]');
-  if (!(offer instanceof HTMLElement && now instanceof HTMLElement)) return;
+  if (!(offer instanceof HTMLElement)) return;
   const show = () => {
-    if (registration.waiting && navigator.serviceWorker.controller) offer.hidden = false;
+    if (!registration.waiting || !navigator.serviceWorker.controller) return;
+    offer.hidden = false;
+    say(offer.textContent ?? '', 'update');
   };
+  const watch = () => registration.installing?.addEventListener('statechange', show);
   show();
-  registration.addEventListener('updatefound', () => {
-    registration.installing?.addEventListener('statechange', show);
-  });
+  watch(); // it may have been found before this script ran
+  registration.addEventListener('updatefound', watch);
   // Never by itself: a reload in the middle of a form is the reader's to choose.
   let reloading = false;
-  now.addEventListener('click', () => {
+  offer.addEventListener('click', () => {
     reloading = true;
     registration.waiting?.postMessage('take over');
   });

@@ -1,6 +1,6 @@
 // @ts-check
 // The first screen: recent answers, and questions that open with the numbers last used.
-import { forgetRecent, inputsKey, recall, recentAnswers } from './memory.js';
+import { forgetRecent, inputsKey, linkKey, recall, recentAnswers } from './memory.js';
 
 export function showRecent() {
   const list = document.querySelector('[data-recent]');
@@ -20,21 +20,22 @@ export function showRecent() {
 
 /** @param {import('./memory.js').RecentAnswer} answer */
 function entry(answer) {
-  const item = document.createElement('li');
   const link = document.createElement('a');
   link.href = answer.href;
-  const number = document.createElement('strong');
-  number.textContent = answer.number;
-  const label = document.createElement('span');
-  label.textContent = answer.label;
-  link.append(number, ' ', label);
+  const when = new Date(answer.at).toLocaleString(document.documentElement.lang, { dateStyle: 'medium', timeStyle: 'short' });
+  for (const [name, text] of [['strong', answer.number], ['span', answer.label], ['span', answer.given], ['time', when]]) {
+    const part = document.createElement(name ?? '');
+    part.textContent = text ?? '';
+    link.append(part, ' ');
+  }
+  const item = document.createElement('li');
   item.append(link);
   return item;
 }
 
 /** @param {Element} link */
 function openWithLastInputs(link) {
-  const address = link.getAttribute('href') ?? '';
-  const last = recall(`link:${address.split('?')[0]}`) ?? recall(inputsKey(address.split('?')[0] ?? ''));
-  if (last) link.setAttribute('href', `${address.split('?')[0]}?${last}`);
+  const calculator = (link.getAttribute('href') ?? '').split('?')[0] ?? '';
+  const last = recall(linkKey(calculator)) ?? recall(inputsKey(calculator));
+  if (last) link.setAttribute('href', `${calculator}?${last}`);
 }

@@ -243,9 +243,7 @@ def test_ideal_gas_misses_a_sixth_of_a_full_cylinder_of_mix():
 @pytest.mark.parametrize(("cubic_feet", "litres", "gauge"), cylinders.US_GAS_CYLINDERS)
 def test_us_cylinder_holds_what_its_name_says(cubic_feet, litres, gauge):
     # Standing: common practice; the name is one figure, water volume and pressure are two others
-    held = gas_volume_in_cylinder(
-        litres * LITRE, absolute_pressure(gauge * PSI), SEVENTY_FAHRENHEIT, PURE_ARGON
-    )
+    held = gas_volume_in_cylinder(litres * LITRE, absolute_pressure(gauge * PSI), SEVENTY_FAHRENHEIT, PURE_ARGON)
     named = at_reference(cubic_feet * CUBIC_FOOT, ATMOSPHERE, SEVENTY_FAHRENHEIT)
     assert held == pytest.approx(named, rel=0.04)
 

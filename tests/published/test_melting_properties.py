@@ -15,9 +15,7 @@ METRE_PER_MINUTE = 1.0 / 60.0
 
 STEEL_SIZES = st.sampled_from((0.6e-3, 0.8e-3, 0.889e-3, 0.9e-3, 1.0e-3, 1.143e-3, 1.2e-3, 1.6e-3))
 WIRES = st.sampled_from(
-    tuple(
-        (row[0], row[1], size) for row in wires.MELTING for size in (0.8e-3, 0.9e-3, 1.0e-3, 1.2e-3, 1.6e-3)
-    )
+    tuple((row[0], row[1], size) for row in wires.MELTING for size in (0.8e-3, 0.9e-3, 1.0e-3, 1.2e-3, 1.6e-3))
 )
 EXTENSIONS = st.floats(0.004, 0.025)
 CURRENTS = st.floats(30.0, 450.0)
@@ -51,9 +49,7 @@ def test_up_to_the_limit_the_arc_makes_at_least_half_the_heat(size, extension):
 
 
 def test_a_longer_stick_out_lowers_the_limit():
-    highest = [
-        melting_tables.current_limits("mild-steel", 0.889e-3, length)[1] for length in (0.010, 0.014, 0.020)
-    ]
+    highest = [melting_tables.current_limits("mild-steel", 0.889e-3, length)[1] for length in (0.010, 0.014, 0.020)]
     assert highest[0] == 255.0
     assert highest[0] > highest[1] > highest[2]
 
@@ -180,9 +176,7 @@ def test_more_current_or_more_stick_out_melts_more_and_thicker_wire_less(size, c
 
 
 @given(CURRENTS, EXTENSIONS)
-def test_twice_the_current_is_more_than_twice_the_feed_on_steel_and_exactly_twice_on_aluminum(
-    current, extension
-):
+def test_twice_the_current_is_more_than_twice_the_feed_on_steel_and_exactly_twice_on_aluminum(current, extension):
     assert steel_feed(1.2e-3, 2.0 * current, extension) > 2.0 * steel_feed(1.2e-3, current, extension)
     arc, resistance = melting_tables.coefficients("aluminum", 1.2e-3)
     once = melting_rate.wire_feed_speed(current, extension, arc, resistance)
@@ -199,9 +193,7 @@ def test_twice_the_diameter_divides_the_terms_by_4_and_16(size):
 
 @given(STEEL_SIZES, CURRENTS, EXTENSIONS, st.floats(0.5, 2.0))
 def test_the_trim_multiplies_the_feed(size, current, extension, trim):
-    assert close(
-        steel_feed(size, current, extension, trim), trim * steel_feed(size, current, extension), 1e-12
-    )
+    assert close(steel_feed(size, current, extension, trim), trim * steel_feed(size, current, extension), 1e-12)
 
 
 def test_a_band_of_feed_is_a_narrower_band_of_current_on_steel():

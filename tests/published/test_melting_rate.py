@@ -160,9 +160,7 @@ def test_a_millimetre_of_stick_out_moves_the_current_by_2_5_to_4_amps(shorter, l
     """1.2 mm steel wire at a steady feed, constant voltage. Standing: common practice."""
     arc, resistance = melting_tables.coefficients("mild-steel", 1.2e-3)
     feed = 5.4 * METRE_PER_MINUTE
-    drop = melting_rate.current(feed, shorter, arc, resistance) - melting_rate.current(
-        feed, longer, arc, resistance
-    )
+    drop = melting_rate.current(feed, shorter, arc, resistance) - melting_rate.current(feed, longer, arc, resistance)
     assert 2.5 <= drop / ((longer - shorter) * 1000.0) <= 4.0
 
 
@@ -248,9 +246,7 @@ def test_self_check_current(extension, current):
 
 @pytest.mark.parametrize(("size", "multiplier", "current"), BURN_OFF_RULE)
 def test_the_burn_off_rule_is_the_shops(size, multiplier, current):
-    assert close(
-        melting_tables.burn_off_feed(current, size * INCH), multiplier * current * INCH_PER_MINUTE, 1e-9
-    )
+    assert close(melting_tables.burn_off_feed(current, size * INCH), multiplier * current * INCH_PER_MINUTE, 1e-9)
 
 
 def test_the_burn_off_rule_follows_the_area_to_the_metric_size_and_stops_there():

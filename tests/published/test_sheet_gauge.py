@@ -148,9 +148,7 @@ def test_steel_weighs_the_laws_ounces_pounds_and_kilograms(row):
 def test_thin_end_of_the_laws_table(row):
     gauge, inch, pounds = row
     assert inches("stainless", gauge) == pytest.approx(inch, abs=0.00000501)
-    assert gauge_tables.mass_per_area_of_gauge("steel", gauge) == pytest.approx(
-        pounds * POUND_PER_SQUARE_FOOT
-    )
+    assert gauge_tables.mass_per_area_of_gauge("steel", gauge) == pytest.approx(pounds * POUND_PER_SQUARE_FOOT)
 
 
 @pytest.mark.parametrize(("gauge", "inch"), list(enumerate(MANUFACTURERS_STANDARD, start=3)))
@@ -366,9 +364,7 @@ def test_nearest_gauges_come_in_order_of_distance(system, thickness, count):
         assert nominal == gauge_tables.thickness_of_gauge(system, gauge)
         assert nominal + difference == pytest.approx(thickness, rel=1e-9)
     lowest, highest = gauge_tables.gauge_range(system)
-    nearest = min(
-        abs(gauge_tables.thickness_of_gauge(system, g) - thickness) for g in range(lowest, highest + 1)
-    )
+    nearest = min(abs(gauge_tables.thickness_of_gauge(system, g) - thickness) for g in range(lowest, highest + 1))
     assert distances[0] == pytest.approx(nearest, rel=1e-8, abs=1e-12)
 
 
@@ -500,9 +496,7 @@ def test_half_way_between_two_fractions_takes_the_larger(thickness, text):
     assert gauge_tables.nearest_fraction(thickness)[0] == text
 
 
-@given(
-    sixty_fourths=st.integers(min_value=1, max_value=755), shift=st.floats(min_value=-0.499, max_value=0.499)
-)
+@given(sixty_fourths=st.integers(min_value=1, max_value=755), shift=st.floats(min_value=-0.499, max_value=0.499))
 def test_nearest_fraction_is_within_half_a_sixty_fourth_and_reduced(sixty_fourths, shift):
     text, difference = gauge_tables.nearest_fraction((sixty_fourths + shift) / 64 * INCH)
     assert numerals.parse(text) == sixty_fourths / 64

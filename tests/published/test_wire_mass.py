@@ -152,9 +152,7 @@ def test_the_mass_agrees_with_winding_it_turn_by_turn():
 
 def test_a_new_300_mm_spool_holds_its_15_kg_within_the_packing_band():
     """Barrel 195, full 270, 98 mm between flanges, 15 kg of steel: usual sizes. Standing: from memory."""
-    low, middle, high = (
-        spool.wound_mass(0.270, 0.195, 0.098, 7850.0, packing) for packing in spool.packing("random")
-    )
+    low, middle, high = (spool.wound_mass(0.270, 0.195, 0.098, 7850.0, packing) for packing in spool.packing("random"))
     assert low < 15.0 < high
     assert close(middle, 15.0, 0.10)
 

@@ -116,9 +116,7 @@ def source() -> str:
         argon=PropsSI("M", "Argon"),
         carbon_dioxide=PropsSI("M", "CarbonDioxide"),
         oxygen=PropsSI("M", "Oxygen"),
-        reference_density=round(
-            PropsSI("D", "P", ATMOSPHERE, "T", REFERENCE_TEMPERATURE, "CarbonDioxide"), 4
-        ),
+        reference_density=round(PropsSI("D", "P", ATMOSPHERE, "T", REFERENCE_TEMPERATURE, "CarbonDioxide"), 4),
     )
     return head + "\n".join(compressibility_lines() + saturation_lines()) + "\n"
 

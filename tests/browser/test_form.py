@@ -1,0 +1,237 @@
+"""A calculator's page under a thumb: typing, tapping, leaving a field, turning the phone, going back."""
+
+import pytest
+
+from tests.browser.driving import box_of, path_of, visit, wait_until_settled
+from tests.browser.known import TYPING_MS
+
+ASKED = "heat-input?voltage=24+V&current=180+A&travel_speed=12+in/min"
+
+
+@pytest.fixture
+def heat(phone, server):
+    """The empty heat-input page."""
+    return visit(phone, server.address + "heat-input")
+
+
+@pytest.fixture
+def answered(phone, server):
+    """The heat-input page opened with an answer: 17.3 kJ/in."""
+    page = visit(phone, server.address + ASKED)
+    page.wait_for_selector(".answered")
+    return page
+
+
+def number(page):
+    return page.inner_text(".headline .number b")
+
+
+def wait_for_number(page, text):
+    page.locator(".headline .number b", has_text=text).wait_for()
+
+
+# ---------------------------------------------------------------- filling in
+
+
+def test_a_link_shows_its_values_in_the_boxes(answered):
+    values = {name: answered.input_value(f"#{name}") for name in ("voltage", "current", "travel_speed")}
+    assert values == {"voltage": "24", "current": "180", "travel_speed": "12"}
+    assert answered.input_value("#travel_speed_unit") == "in/min"
+
+
+def test_a_preset_fills_its_box_and_its_unit(heat):
+    heat.select_option("#travel_speed_unit", "mm/s")
+    for name, text in (("voltage", "24 V"), ("current", "180 A"), ("travel_speed", "12 in/min")):
+        heat.get_by_role("group", name=heat.inner_text(f"label[for={name}]")).get_by_text(text).tap()
+    assert heat.input_value("#travel_speed") == "12"
+    assert heat.input_value("#travel_speed_unit") == "in/min"
+    wait_for_number(heat, "17.3")
+
+
+def test_an_answer_comes_while_typing_and_says_what_it_waits_for(heat):
+    heat.locator("#voltage").tap()
+    heat.keyboard.type("24", delay=TYPING_MS)
+    heat.get_by_text("Waiting for 2 of").wait_for()
+    heat.fill("#current", "180")
+    heat.fill("#travel_speed", "12")
+    wait_for_number(heat, "17.3")
+
+
+def test_a_conditional_field_appears_with_its_choice_and_leaves_with_it(answered):
+    limit = answered.locator("#heat_input_limit")
+    assert limit.is_hidden()
+    answered.select_option("#limit_basis", "arc-energy")
+    limit.wait_for()
+    limit.fill("20")
+    answered.get_by_text("Outside", exact=False).first.wait_for()
+    answered.select_option("#limit_basis", "")
+    wait_for_number(answered, "17.3")
+    assert limit.is_hidden()
+    assert answered.locator(".problem").count() == 0
+    answered.select_option("#limit_basis", "arc-energy")
+    assert limit.input_value() == "20"
+
+
+def test_clear_empties_the_form_keeps_the_units_and_can_be_undone(answered):
+    answered.select_option("#travel_speed_unit", "mm/s")
+    answered.get_by_role("button", name="Clear all").tap()
+    answered.get_by_text("Fill in what you know").wait_for()
+    assert answered.input_value("#voltage") == ""
+    assert answered.input_value("#travel_speed_unit") == "mm/s"
+    answered.get_by_role("button", name="Undo clear").tap()
+    answered.wait_for_selector(".answered")
+    assert answered.input_value("#voltage") == "24"
+    assert answered.locator("[data-undo]").is_hidden()
+
+
+def test_the_timer_fills_in_the_arc_time_and_runs_on_across_a_reload(heat):
+    heat.get_by_role("button", name="Start timer").tap()
+    heat.wait_for_timeout(400)
+    heat.reload()
+    stop = heat.get_by_role("button", name="Stop timer")
+    assert float(heat.inner_text(".clock").removesuffix(" s")) >= 0.3
+    heat.wait_for_timeout(300)
+    stop.tap()
+    assert heat.input_value("#arc_time_unit") == "s"
+    assert 0.7 <= float(heat.input_value("#arc_time")) <= 8
+    assert heat.inner_text(".clock") == ""
+
+
+def test_turning_the_phone_keeps_what_was_typed(heat):
+    heat.locator("#voltage").tap()
+    heat.keyboard.type("24")
+    heat.set_viewport_size({"width": 640, "height": 360})
+    heat.keyboard.type(".5")
+    heat.set_viewport_size({"width": 360, "height": 640})
+    assert heat.input_value("#voltage") == "24.5"
+    assert heat.evaluate("document.activeElement.id") == "voltage"
+
+
+# ---------------------------------------------------------------- errors
+
+
+def test_an_error_waits_until_its_field_is_left_and_goes_when_it_is_mended(answered):
+    box, slot = answered.locator("#voltage"), answered.locator("#voltage-error")
+    box.tap()
+    box.fill("")
+    for character in "1,234":
+        answered.keyboard.type(character)
+        answered.wait_for_timeout(120)
+        assert slot.is_hidden(), character
+        assert box.get_attribute("aria-invalid") is None
+    assert answered.get_by_text("Waiting for the rest of the number").is_visible()
+    answered.locator("#current").tap()
+    slot.wait_for()
+    assert slot.inner_text().endswith("could be 1234 or 1.234. Type one of these")
+    assert box.get_attribute("aria-invalid") == "true"
+    assert "voltage-error" in (box.get_attribute("aria-describedby") or "")
+    assert answered.locator(".headline .summary").inner_text().startswith("There is a problem")
+    error, entry = box_of(slot), box_of(box)
+    assert entry["y"] - (error["y"] + error["height"]) < 20, "the error is not beside its field"
+    box.fill("24")
+    wait_for_number(answered, "17.3")
+    assert slot.is_hidden()
+    assert box.get_attribute("aria-invalid") is None
+
+
+def test_what_is_said_aloud_leaves_out_an_error_that_is_still_held_back(heat):
+    heat.locator("#voltage").tap()
+    heat.keyboard.type("1,234")
+    heat.locator("#spoken", has_text="Waiting").wait_for(state="attached")
+    assert heat.inner_text("#spoken") == "Waiting for the rest of the number."
+
+
+@pytest.mark.parametrize("press", ["tap", "click"])
+def test_an_error_that_appears_does_not_take_the_button_from_under_the_finger(heat, press):
+    heat.locator("#voltage").tap()
+    heat.keyboard.type("1,234")
+    heat.wait_for_timeout(200)
+    target = heat.locator("[data-fill=voltage]").nth(2)
+    if press == "tap":
+        target.tap()
+    else:
+        place = box_of(target)
+        heat.mouse.move(place["x"] + 20, place["y"] + 20)
+        heat.mouse.down()
+        heat.wait_for_timeout(250)
+        heat.mouse.up()
+    heat.get_by_text("Waiting for 2 of").wait_for()
+    assert heat.input_value("#voltage") == "24"
+
+
+def test_a_page_that_opened_with_a_problem_forgets_it_once_it_is_mended(phone, server):
+    page = visit(phone, server.address + ASKED.replace("24+V", "1,234"))
+    assert page.title().startswith("Error: ")
+    assert page.evaluate("document.activeElement.className") == "summary"
+    page.locator("#voltage").tap()
+    page.fill("#voltage", "24")
+    wait_for_number(page, "17.3")
+    assert page.locator(".summary").count() == 0
+    assert not page.title().startswith("Error")
+    assert page.locator("#voltage-error").is_hidden()
+
+
+# ---------------------------------------------------------------- addresses
+
+
+def test_the_address_becomes_the_link_to_the_answer(answered):
+    answered.fill("#voltage", "30")
+    wait_for_number(answered, "21.6")
+    wait_until_settled(answered)
+    link = answered.get_by_role("link", name="Link to this answer")
+    assert path_of(answered.url) == link.get_attribute("href")
+    assert "voltage=30+V" in answered.url
+    other = visit(answered.context, answered.url)
+    assert number(other) == "21.6"
+
+
+def test_the_address_does_not_keep_an_answer_that_is_gone(answered):
+    answered.fill("#voltage", "")
+    answered.get_by_text("Waiting for one of").wait_for()
+    answered.wait_for_url("**/heat-input")
+    answered.reload()
+    answered.get_by_text("Waiting for one of").wait_for()
+    assert answered.input_value("#current") == "180"
+
+
+def test_copy_puts_answer_and_link_on_the_clipboard_and_touches_nothing_else(answered):
+    answered.context.grant_permissions(["clipboard-read", "clipboard-write"])
+    answered.get_by_role("button", name="Copy answer").tap()
+    answered.get_by_role("button", name="Copied").wait_for()
+    copied = answered.evaluate("navigator.clipboard.readText()")
+    assert "17.3\u00a0kJ/in" in copied or "17.3 kJ/in" in copied
+    assert copied.splitlines()[-1] == answered.locator("a.share").evaluate("link => link.href")
+    assert answered.input_value("#voltage") == "24"
+
+
+def test_back_returns_to_the_answer_and_its_inputs(answered):
+    answered.fill("#voltage", "30")
+    wait_for_number(answered, "21.6")
+    wait_until_settled(answered)
+    answered.get_by_role("navigation", name="Next question").get_by_role("link").first.tap()
+    answered.wait_for_url("**/wire-feed?*")
+    answered.go_back()
+    wait_for_number(answered, "21.6")
+    assert answered.input_value("#voltage") == "30"
+    assert answered.input_value("#current") == "180"
+
+
+# ---------------------------------------------------------------- slow answers
+
+
+@pytest.mark.parametrize("sync", ["this:replace", "this:drop"])
+def test_a_slow_answer_never_replaces_a_newer_one(new_phone, server, sync):
+    """Told to drop what comes while an answer is on its way, the same steps end with the older number."""
+    page = visit(new_phone(service_workers="block"), server.address + ASKED)
+    page.locator("form").evaluate("(form, sync) => form.setAttribute('hx-sync', sync)", sync)
+    slow = []
+    page.route("**/heat-input?*voltage=30&*", lambda route: slow.append(route), times=1)
+    page.fill("#voltage", "30")
+    while not slow:
+        page.wait_for_timeout(50)
+    page.fill("#voltage", "20")
+    page.wait_for_timeout(500)
+    slow[0].continue_()
+    page.wait_for_timeout(500)
+    shown = {"this:replace": "14.4", "this:drop": "21.6"}
+    assert (page.input_value("#voltage"), number(page)) == ("20", shown[sync])

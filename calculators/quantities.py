@@ -82,6 +82,16 @@ _ALL = (
     _q("spool_depth", _THICK, "mm", "in", 0.0, 500.0),
     _q("ratio", ("", "%"), "", "", 0.0, 1000.0),
     _q("percentage", ("%",), "%", "%", 0.0, 100.0),
+    _q("arc_power", ("W", "kW"), "W", "W", 25.0, 60000.0, figures=4),
+    _q("instantaneous_energy", ("J", "kJ"), "J", "J", 1.0, 1e9, figures=4),
+    _q("part_size", _THICK, "mm", "in", 0.1, 3000.0, figures=4),
+    _q("part_width", _LENGTH, "mm", "in", 0.5, 20000.0, figures=4),
+    _q("part_length", _LENGTH, "m", "ft", 0.001, 100.0, figures=4),
+    _q("piece_count", ("",), "", "", 0.001, 10000.0, figures=4),
+    _q("section_area", ("in2", "mm2"), "mm2", "in2", 0.01, 1e8, figures=4),
+    _q("density", ("lb/in3", "kg/m3"), "kg/m3", "lb/in3", 500.0, 25000.0, figures=4),
+    _q("mass_per_length", ("lb/ft", "kg/m"), "kg/m", "lb/ft", 0.0, 1e6, figures=4),
+    _q("total_mass", ("lb", "kg"), "kg", "lb", 0.0001, 1000000.0, figures=4),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

@@ -24,6 +24,7 @@ REAL_GAS = "reads a table of the real gas, spaced in kelvin and pascal"
 GAUGE = "a gauge number has no unit and stands for a thickness"
 WIRE = "reads a table of wires, in SI inside"
 SHOP_RULE = "a rule of the trade fitted in one unit"
+PIPE = "a nominal pipe size and a schedule are names"
 MATERIAL = "reads a property of a material, in SI, by its name"
 EMPIRICAL = {
     "cylinder_contents.gas_volume_in_cylinder": REAL_GAS,
@@ -46,6 +47,9 @@ EMPIRICAL = {
     "melting_tables.coefficients": WIRE,
     "melting_tables.current_for_thickness": SHOP_RULE,
     "melting_tables.current_limits": WIRE,
+    "part_mass.metal_density": MATERIAL,
+    "pipe_sizes.pipe_outside_diameter": PIPE,
+    "pipe_sizes.pipe_wall": PIPE,
     "usable_gas.charge_left_when_gauge_falls": REAL_GAS,
     "usable_gas.pressure_to_start": REAL_GAS,
     "usable_gas.usable_gas_volume": REAL_GAS,

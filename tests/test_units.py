@@ -143,7 +143,7 @@ def test_signs_belong_to_units():
     assert len(set(SIGNS.values())) == len(SIGNS)
 
 
-@pytest.mark.parametrize("text", ("furlong", "°", "mm2", "mmm", "degK", "1", " ", "°F/min"))
+@pytest.mark.parametrize("text", ("furlong", "°", "mm4", "mmm", "degK", "1", " ", "°F/min"))
 def test_unknown_unit_is_unknown(text):
     assert units.named(text) is None
 
@@ -174,6 +174,9 @@ KINDS = {
     "fraction": "dimensionless",
     "trim": "dimensionless",
     "count": "dimensionless",
+    "size": "meter",
+    "area": "meter**2",
+    "energy": "joule",
     "heat_input": "joule/meter",
     "heat_input_limit": "joule/meter",
     "arc_energy": "joule/meter",

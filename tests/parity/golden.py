@@ -16,6 +16,12 @@ ADDRESSES = (
     "/gas-supply?gas=argon&cylinder=80-ft3&cylinder_pressure=2000+psi&cylinder_temperature=20+degF&gas_flow=35+ft3/h"
     "&arc_time=90+min",
     "/spool-life?wire_material=mild-steel&wire_diameter=0.035+in&wire_mass=33+lb&wire_feed_speed=300+in/min",
+    "/part-weight?part_width=48+in&thickness=1/4+in&part_length=96+in",
+    "/part-weight?shape=pipe&pipe_size=dn-100&pipe_schedule=80&part_length=20+ft&piece_count=3",
+    "/part-weight?shape=angle&first_leg=4+in&second_leg=3+in&thickness=3/8+in&total_mass=100+lb",
+    "/part-weight?shape=rectangular-tube&material=aluminum&part_width=50+mm&part_height=30+mm&wall=3+mm&part_length=6+m"
+    "&units=si",
+    "/part-weight?shape=round-bar&material=other&diameter=1+in&part_length=1+ft&total_mass=0.93+lb",
     "/specimen?joint=butt&weld_length=6+in&travel_speed=12+in/min&contact_tip_to_work=unknown&thickness=1/4+in",
     "/specimen?joint=fillet&arc_time=2+min&travel_speed=12+in/min&contact_tip_to_work=5/8+in&wire_feed_speed=250+in/min"
     "&limit_on=time&longest_time=60+s&extras-2-kind=seam&extras-2-length=3+1/2+in&extras-2-gap=1+mm&remark=%C2%BD+done",

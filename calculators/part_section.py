@@ -52,7 +52,7 @@ _DRAWN_AS = (
     ("angle", ("second_leg", "first_leg")),
     ("channel", ("flange_width", "depth")),
 )
-_ARC_POINTS = 6  # of a quarter circle
+_ARC_POINTS = 12  # of a quarter circle
 
 
 class Section:

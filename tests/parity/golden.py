@@ -5,6 +5,11 @@ ADDRESSES = (
     "/heat-input?voltage=24+V&current=180+A&limit_basis=arc-energy&heat_input_limit=30+kJ/in",
     "/heat-input?process=gas-tungsten-arc&voltage=12&current=90&weld_length=6+in&arc_time=110+s",
     "/heat-input?voltage=24,5&current=180&travel_speed=5+mm/s&thermal_efficiency=80+%25&heat_input=700+J/mm&units=si",
+    "/heat-input?measured_by=power&arc_power=4.2+kW&travel_speed=12+in/min&limit_basis=heat-input&heat_input_limit=15+kJ/in",
+    "/heat-input?measured_by=energy&instantaneous_energy=60+kJ&weld_length=3+in",
+    "/heat-input?measured_by=passes&passes-1-voltage=24&passes-1-current=180&passes-1-weld_length=6+in"
+    "&passes-1-arc_time=30+s&passes-2-readings=energy&passes-2-instantaneous_energy=60+kJ&passes-2-weld_length=3+in"
+    "&limit_basis=arc-energy&heat_input_limit=19+kJ/in",
     "/sheet-gauge?gauge_system=galvanized&gauge=16",
     "/sheet-gauge?gauge_system=steel&thickness=0.0747+in",
     "/sheet-gauge?gauge_system=aluminum&thickness=2+mm&units=si",

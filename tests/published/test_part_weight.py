@@ -44,6 +44,7 @@ def test_pipe_equals_astm_a53(size, schedules, wall, wall_mm, pounds, kilograms)
     outside = pipe_sizes.pipe_outside_diameter(size)
     for schedule in schedules:
         found = pipe_sizes.pipe_wall(size, schedule)
+        assert found is not None
         assert found == pytest.approx(wall * INCH, abs=1e-9)
         assert found * 1000 == pytest.approx(wall_mm, abs=0.006)
         mass = part_mass.total_mass(sections.tube_area(outside, found), STEEL, 1.0, 1.0)
@@ -73,6 +74,7 @@ def test_pipe_equals_a_second_list(size, outside, wall_40, pounds_40, wall_80, p
     assert diameter == pytest.approx(outside * INCH, abs=1e-9)
     for schedule, wall, pounds in (("40", wall_40, pounds_40), ("80", wall_80, pounds_80)):
         found = pipe_sizes.pipe_wall(size, schedule)
+        assert found is not None
         assert found == pytest.approx(wall * INCH, abs=1e-9)
         mass = part_mass.total_mass(sections.tube_area(diameter, found), STEEL, 1.0, 1.0)
         assert mass / LB_PER_FT == pytest.approx(pounds, abs=0.006 + 0.002 * pounds)

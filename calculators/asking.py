@@ -83,6 +83,8 @@ def _missing_fields(calculator: Calculator, fields: tuple[Field, ...], given: Gi
     related = [] if prefix else [name for relation in calculator.relations for name in relation.fields]
     for field in fields:
         if isinstance(field, Rows):
+            if not field.optional and not given.rows(field.name) and reading.applies(field, given):
+                return say("waiting.field", label=reading.label(calculator, field))
             for row in given.rows(field.name):
                 place = field.name + "-" + str(row.place) + "-"
                 missing = _missing_fields(calculator, field.fields, row, place)

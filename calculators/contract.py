@@ -139,12 +139,23 @@ class Text(Field):
 
 
 class Rows(Field):
-    """The same few fields repeated, named `name-1-field`, `name-2-field` ... in an address."""
+    """The same few fields repeated, named `name-1-field`, `name-2-field` ... in an address.
+
+    Unless it is optional, at least one row is waited for.
+    """
 
     kind = "rows"
 
-    def __init__(self, name: str, fields: tuple[Field, ...], most: int, hint: bool = False) -> None:
-        super().__init__(name, True, None, hint)
+    def __init__(
+        self,
+        name: str,
+        fields: tuple[Field, ...],
+        most: int,
+        hint: bool = False,
+        optional: bool = True,
+        when: tuple[str, tuple[str, ...]] | None = None,
+    ) -> None:
+        super().__init__(name, optional, when, hint)
         self.fields = fields
         self.most = most
 

@@ -13,9 +13,18 @@ from calculators.contract import (
     Plain,
     Quantity,
     Relation,
+    Rows,
     Source,
     Verdict,
     say,
+)
+from calculators.heat_input_passes import ROW_FIELDS, PassLog
+from calculators.heat_input_words import ENGLISH
+from calculators.instantaneous_energy import (
+    arc_energy_of_energy,
+    arc_energy_of_power,
+    solve_energy,
+    solve_power,
 )
 from calculators.line_energy import (
     THERMAL_EFFICIENCY,
@@ -30,17 +39,40 @@ EN_1011 = Source(
     "standard",
 )
 ISO_18491 = Source("ISO/TR 18491, method A: arc energy = U × I ÷ v; seen quoted, not read in full", "standard")
+ISO_18491_INSTANTS = Source(
+    "ISO/TR 18491:2015, method B: arc energy = IE ÷ L, and method C: IP ÷ v; seen quoted, not read in full", "standard"
+)
+ASME_IX_INSTANTS = Source(
+    "ASME Boiler and Pressure Vessel Code, Section IX, QW-409.1(c): instantaneous energy ÷ weld length, or instantaneous power ÷ travel speed; seen quoted, edition not seen",
+    "standard",
+)
 ASME_IX = Source(
     "ASME Boiler and Pressure Vessel Code, Section IX, QW-409.1(a): V × A × 60 ÷ travel speed; seen quoted, edition not seen",
     "standard",
 )
 
+_SOURCES = {
+    "meters": (EN_1011, ISO_18491, ASME_IX),
+    "power": (EN_1011, ISO_18491_INSTANTS, ASME_IX_INSTANTS),
+    "energy": (EN_1011, ISO_18491_INSTANTS, ASME_IX_INSTANTS),
+    "passes": (EN_1011, ISO_18491, ASME_IX, ISO_18491_INSTANTS, ASME_IX_INSTANTS),
+}
 
 # ---------------------------------------------------------------- the question
 
+# What the arc gave and how long the weld is, for each thing that may have been measured.
+_MEASURED = (
+    ("meters", ("voltage", "current", "travel_speed")),
+    ("power", ("arc_power", "travel_speed")),
+    ("energy", ("instantaneous_energy", "weld_length")),
+    ("passes", ()),
+)
+_ONE_WELD = ("meters", "power", "energy")
+
 
 def _prepare(given: Given) -> None:
-    blanks = [name for name in ("voltage", "current", "travel_speed") if not given.has(name)]
+    mode = given.word("measured_by")
+    blanks = [name for name in dict(_MEASURED)[mode] if not given.has(name)]
     if given.has("weld_length") and given.has("arc_time") and "travel_speed" in blanks:
         blanks.remove("travel_speed")
     # With all the others given, the efficiency is the one blank; else the process decides it.
@@ -55,62 +87,78 @@ def _limit_as_heat_input(given: Given) -> float:
     return limit * given.number("thermal_efficiency") if given.word("limit_basis") == "arc-energy" else limit
 
 
+def _travel_takes_part(given: Given) -> bool:
+    timed = given.has("weld_length") or given.has("arc_time")
+    return timed and given.word("measured_by") in ("meters", "power")
+
+
+# ---------------------------------------------------------------- the answer
+
+
 def _answer(given: Given) -> Answer:
-    energy = arc_energy(given.number("voltage"), given.number("current"), given.number("travel_speed"))
+    mode = given.word("measured_by")
+    if mode == "passes":
+        return _answer_for_passes(given)
+    energy = _arc_energy(given, mode)
     heat = given.number("thermal_efficiency") * energy
     both = [Number("heat_input", heat), Number("arc_energy", energy)]
     if given.word("limit_basis") == "arc-energy":
         both.reverse()
     results = list(both)
-    for name in ("travel_speed", "current", "voltage", "thermal_efficiency"):
+    for name in dict(_MEASURED)[mode] + ("thermal_efficiency",):
         if given.solved_for == name:
             results.insert(0, Number(name, given.number(name)))
     if given.solved_for != "travel_speed" and "travel_speed" in given.made:
         results.append(Number("travel_speed", given.number("travel_speed")))
     for name in ("arc_time", "weld_length"):
-        if name in given.made:
+        if name in given.made and given.solved_for != name:
             results.append(Number(name, given.number(name)))
     return Answer(
         results=tuple(results),
-        working=_working(given, energy, heat),
-        notes=_notes(given),
+        working=_working(given, mode, energy, heat),
+        notes=_notes(given, mode),
         cautions=(say("heat-input.caution.procedure"), say("caution.arc")),
-        sources=(EN_1011, ISO_18491, ASME_IX),
-        next_questions=_next(given),
-        verdict=_verdict(given, energy, heat),
+        sources=_SOURCES[mode],
+        next_questions=_next(given, mode),
+        verdict=_verdict(given, mode, energy, heat),
     )
 
 
-def _working(given: Given, energy: float, heat: float) -> tuple[Message, ...]:
-    speed = given.number("travel_speed")
+def _answer_for_passes(given: Given) -> Answer:
+    log = PassLog(given)
+    return Answer(
+        results=log.results(),
+        working=log.working(),
+        notes=_notes(given, "passes"),
+        cautions=(say("heat-input.caution.procedure"), say("caution.arc")),
+        sources=_SOURCES["passes"],
+        verdict=log.verdict(),
+    )
+
+
+def _arc_energy(given: Given, mode: str) -> float:
+    if mode == "power":
+        return arc_energy_of_power(given.number("arc_power"), given.number("travel_speed"))
+    if mode == "energy":
+        return arc_energy_of_energy(given.number("instantaneous_energy"), given.number("weld_length"))
+    return arc_energy(given.number("voltage"), given.number("current"), given.number("travel_speed"))
+
+
+def _working(given: Given, mode: str, energy: float, heat: float) -> tuple[Message, ...]:
     lines = []
-    if given.has("weld_length") and given.has("arc_time"):
+    if _travel_takes_part(given):
         lines.append(
             say(
                 "heat-input.working.travel",
                 weld_length=given.measured("weld_length"),
                 arc_time=given.measured("arc_time"),
-                travel_speed=Measured(speed, "travel_speed", 4, "mm/s"),
+                travel_speed=_speed(given, "mm/s"),
             )
         )
-    lines.append(
-        say(
-            "heat-input.working.energy",
-            voltage=given.measured("voltage"),
-            current=given.measured("current"),
-            travel_speed=Measured(speed, "travel_speed", 4, "mm/s"),
-            arc_energy=Measured(energy, "arc_energy", 4, "J/mm"),
-        )
-    )
-    lines.append(
-        say(
-            "heat-input.working.us",
-            voltage=Plain(given.number("voltage"), 4),
-            current=Plain(given.number("current"), 4),
-            travel_speed=Measured(speed, "travel_speed", 4, "in/min"),
-            arc_energy=Measured(energy, "arc_energy", 4, "kJ/in"),
-        )
-    )
+    if mode == "meters":
+        lines += _working_of_meters(given, energy)
+    else:
+        lines.append(_working_of_instants(given, mode, energy))
     lines.append(
         say(
             "heat-input.working.heat",
@@ -123,49 +171,104 @@ def _working(given: Given, energy: float, heat: float) -> tuple[Message, ...]:
     return tuple(lines)
 
 
-def _notes(given: Given) -> tuple[Message, ...]:
+def _speed(given: Given, unit: str) -> Measured:
+    return Measured(given.number("travel_speed"), "travel_speed", 4, unit)
+
+
+def _working_of_meters(given: Given, energy: float) -> list[Message]:
+    return [
+        say(
+            "heat-input.working.energy",
+            voltage=given.measured("voltage"),
+            current=given.measured("current"),
+            travel_speed=_speed(given, "mm/s"),
+            arc_energy=Measured(energy, "arc_energy", 4, "J/mm"),
+        ),
+        say(
+            "heat-input.working.us",
+            voltage=Plain(given.number("voltage"), 4),
+            current=Plain(given.number("current"), 4),
+            travel_speed=_speed(given, "in/min"),
+            arc_energy=Measured(energy, "arc_energy", 4, "kJ/in"),
+        ),
+    ]
+
+
+def _working_of_instants(given: Given, mode: str, energy: float) -> Message:
+    metric = Measured(energy, "arc_energy", 4, "J/mm")
+    inches = Measured(energy, "arc_energy", 4, "kJ/in")
+    if mode == "power":
+        power = Measured(given.number("arc_power"), "arc_power", 4, "W")
+        speed = _speed(given, "mm/s")
+        return say(
+            "heat-input.working.power", arc_power=power, travel_speed=speed, arc_energy=metric, arc_energy_us=inches
+        )
+    return say(
+        "heat-input.working.instantaneous-energy",
+        instantaneous_energy=Measured(given.number("instantaneous_energy"), "instantaneous_energy", 4, "J"),
+        weld_length=Measured(given.number("weld_length"), "weld_length", 4, "mm"),
+        arc_energy=metric,
+        arc_energy_us=inches,
+    )
+
+
+def _notes(given: Given, mode: str) -> tuple[Message, ...]:
     notes = []
     if "thermal_efficiency" in given.made:
         id = "usual" if given.solved_for == "thermal_efficiency" else "efficiency"
         notes.append(say("heat-input.note." + id, efficiency=Plain(efficiency_of(given.word("process")), 3)))
+    if mode == "passes":
+        notes.append(say("heat-input.note.worst"))
     notes.append(say("heat-input.note.bases"))
-    notes.append(say("heat-input.note.voltage"))
+    about = (("meters", "voltage"), ("power", "instantaneous"), ("energy", "instantaneous"), ("passes", "pulsed-pass"))
+    notes.append(say("heat-input.note." + dict(about)[mode]))
     return tuple(notes)
 
 
-def _verdict(given: Given, energy: float, heat: float) -> Verdict | None:
+def _verdict(given: Given, mode: str, energy: float, heat: float) -> Verdict | None:
     if not given.has("heat_input_limit"):
         return None
     basis = given.word("limit_basis")
     limit = given.number("heat_input_limit")
     reached = energy if basis == "arc-energy" else heat
     over = numerals.settle(reached) > numerals.settle(limit)
-    unit = given.units.get("heat_input_limit")
-    slowest = given.number("travel_speed") * reached / limit
     basis_name = say("heat-input.option.limit_basis." + basis)
-    shown_limit = Measured(limit, "heat_input", None, unit)
-    if "heat_input" in given.made and given.solved_for in ("travel_speed", "voltage", "current"):
+    shown_limit = Measured(limit, "heat_input", None, given.units.get("heat_input_limit"))
+    if "heat_input" in given.made and given.solved_for in dict(_MEASURED)[mode]:
         at_limit = say("heat-input.verdict.at-limit", limit=shown_limit, basis=basis_name)
-        return Verdict("inside", at_limit, say("heat-input.remedy." + given.solved_for))
+        return Verdict("inside", at_limit, say("heat-input.remedy." + str(given.solved_for)))
     message = say(
         "heat-input.verdict.over" if over else "heat-input.verdict.under",
         basis=basis_name,
         limit=shown_limit,
         percent=Plain(abs(reached - limit) / limit * 100.0, 2),
     )
-    remedy = say(
-        "heat-input.remedy.over" if over else "heat-input.remedy.under",
-        travel_speed=Measured(slowest, "travel_speed", None, given.units.get("travel_speed")),
-        current=Measured(given.number("current") * limit / reached, "current"),
-    )
-    return Verdict("outside" if over else "inside", message, remedy)
+    return Verdict("outside" if over else "inside", message, _remedy(given, mode, over, reached / limit))
 
 
-def _next(given: Given) -> tuple[Next, ...]:
-    carried = []
-    for name in ("voltage", "current", "travel_speed"):
+def _remedy(given: Given, mode: str, over: bool, share: float) -> Message:
+    """Return what would bring it just to the limit; `share` is what was reached over the limit."""
+    if mode == "energy":
+        least = Measured(given.number("weld_length") * share, "weld_length", 4, given.units.get("weld_length"))
+        return say("heat-input.remedy.energy-over" if over else "heat-input.remedy.energy-under", weld_length=least)
+    slowest = Measured(given.number("travel_speed") * share, "travel_speed", None, given.units.get("travel_speed"))
+    if not over:
+        return say("heat-input.remedy.under", travel_speed=slowest)
+    if mode == "power":
+        power = Measured(given.number("arc_power") / share, "arc_power", None, given.units.get("arc_power"))
+        return say("heat-input.remedy.power-over", travel_speed=slowest, arc_power=power)
+    current = Measured(given.number("current") / share, "current")
+    return say("heat-input.remedy.over", travel_speed=slowest, current=current)
+
+
+def _next(given: Given, mode: str) -> tuple[Next, ...]:
+    carried: list[tuple[str, object]] = [] if mode == "meters" else [("measured_by", mode)]
+    for name in dict(_MEASURED)[mode]:
         carried.append((name, given.measured(name)))
-    questions = [Next("wire-feed", say("heat-input.next.wire-feed"), (("current", given.measured("current")),))]
+    questions = []
+    if mode == "meters":
+        current = (("current", given.measured("current")),)
+        questions.append(Next("wire-feed", say("heat-input.next.wire-feed"), current))
     if not given.has("heat_input_limit"):
         questions.append(
             Next("heat-input", say("heat-input.next.limit"), tuple(carried) + (("limit_basis", "arc-energy"),))
@@ -173,71 +276,24 @@ def _next(given: Given) -> tuple[Next, ...]:
     return tuple(questions)
 
 
-ENGLISH = {
-    "title": "Heat input",
-    "question": "How much heat goes into each inch of weld, and am I inside the limit?",
-    "lead": "Leave one of voltage, current, travel speed and heat input blank: it is worked out.",
-    "field.process": "Process",
-    "option.process.gas-metal-arc": "Gas metal arc (MIG/MAG)",
-    "option.process.flux-cored-arc": "Flux-cored arc",
-    "option.process.shielded-metal-arc": "Shielded metal arc (stick)",
-    "option.process.submerged-arc": "Submerged arc",
-    "option.process.gas-tungsten-arc": "Gas tungsten arc",
-    "field.voltage": "Arc voltage",
-    "hint.voltage": "At the arc. A machine at the end of long leads shows more than the arc gets.",
-    "field.current": "Current",
-    "field.travel_speed": "Travel speed",
-    "hint.travel_speed": "Or leave it blank and give a weld length and the arc time below.",
-    "field.weld_length": "Weld length",
-    "field.arc_time": "Arc time",
-    "hint.arc_time": "From arc on to arc off. The timer fills it in.",
-    "field.thermal_efficiency": "Thermal efficiency",
-    "hint.thermal_efficiency": "Blank takes the usual value of the process.",
-    "field.heat_input": "Heat input",
-    "hint.heat_input": "With the efficiency in it. Leave blank to work it out.",
-    "field.limit_basis": "Limit to keep",
-    "option.limit_basis.": "None",
-    "option.limit_basis.arc-energy": "US: efficiency left out",
-    "option.limit_basis.heat-input": "European: efficiency in",
-    "field.heat_input_limit": "Highest allowed",
-    "result.heat_input": "Heat input, efficiency included",
-    "result.arc_energy": "Arc energy, no efficiency",
-    "result.travel_speed": "Travel speed",
-    "result.current": "Current",
-    "result.voltage": "Arc voltage",
-    "result.thermal_efficiency": "Thermal efficiency",
-    "result.arc_time": "Arc time",
-    "result.weld_length": "Weld length",
-    "working.travel": "Travel speed = weld length ÷ arc time = {weld_length} ÷ {arc_time} = {travel_speed}",
-    "working.energy": "Arc energy = voltage × current ÷ travel speed = {voltage} × {current} ÷ {travel_speed} = {arc_energy}",
-    "working.us": "The same in inches: {voltage} × {current} × 60 ÷ (1000 × {travel_speed}) = {arc_energy}",
-    "working.heat": "Heat input = efficiency × arc energy = {efficiency} × {arc_energy} = {heat_input} = {heat_input_us}",
-    "note.efficiency": "Efficiency {efficiency} is the convention for this process; type another if your procedure gives one.",
-    "note.usual": "The convention for this process is {efficiency}.",
-    "note.bases": "Two bases are in use. US procedures limit arc energy, without the efficiency. European ones limit heat input, with it. Compare like with like.",
-    "note.voltage": "For pulsed current, meter volts times meter amps is not the power: use a meter that shows energy or power.",
-    "verdict.under": "{percent} % under {limit} ({basis})",
-    "verdict.over": "{percent} % over {limit} ({basis})",
-    "verdict.at-limit": "just at {limit} ({basis})",
-    "remedy.under": "Slowest travel that stays inside: {travel_speed}.",
-    "remedy.over": "It comes inside at a travel speed of {travel_speed} or faster, or at {current} or less with the same travel.",
-    "remedy.travel_speed": "This is the slowest travel that keeps the limit. Faster is inside.",
-    "remedy.voltage": "This is the highest voltage that keeps the limit. Lower is inside.",
-    "remedy.current": "This is the highest current that keeps the limit. Lower is inside.",
-    "caution.procedure": "The limit, its basis and how to measure belong to the welding procedure (WPS). It rules; this page only does the sum.",
-    "next.wire-feed": "What wire feed gives this current?",
-    "next.limit": "Check it against a limit",
-}
-
 CALCULATOR = Calculator(
     name="heat-input",
     fields=(
-        Quantity("voltage", hint=True, presets=("18 V", "20 V", "24 V", "27 V")),
-        Quantity("current", presets=("120 A", "150 A", "180 A", "220 A")),
-        Quantity("travel_speed", hint=True, presets=("8 in/min", "10 in/min", "12 in/min", "16 in/min")),
-        Quantity("weld_length", optional=True, presets=("6 in", "12 in")),
-        Quantity("arc_time", optional=True, hint=True, timer=True),
-        Quantity("heat_input", hint=True),
+        Choice("measured_by", tuple(mode for mode, _ in _MEASURED), default="meters"),
+        Quantity("voltage", when=("measured_by", ("meters",)), hint=True, presets=("18 V", "20 V", "24 V", "27 V")),
+        Quantity("current", when=("measured_by", ("meters",)), presets=("120 A", "150 A", "180 A", "220 A")),
+        Quantity("arc_power", when=("measured_by", ("power",)), hint=True, presets=("3 kW", "4 kW", "5 kW")),
+        Quantity("instantaneous_energy", when=("measured_by", ("energy",)), hint=True),
+        Quantity(
+            "travel_speed",
+            when=("measured_by", ("meters", "power")),
+            hint=True,
+            presets=("8 in/min", "10 in/min", "12 in/min", "16 in/min"),
+        ),
+        Quantity("weld_length", optional=True, when=("measured_by", _ONE_WELD), presets=("6 in", "12 in")),
+        Quantity("arc_time", optional=True, when=("measured_by", ("meters", "power")), hint=True, timer=True),
+        Rows("passes", ROW_FIELDS, most=8, optional=False, when=("measured_by", ("passes",))),
+        Quantity("heat_input", when=("measured_by", _ONE_WELD), hint=True),
         Choice("limit_basis", ("arc-energy", "heat-input"), optional=True),
         Quantity("heat_input_limit", when=("limit_basis", ("arc-energy", "heat-input"))),
         Choice("process", tuple(name for name, _ in THERMAL_EFFICIENCY), default="gas-metal-arc"),
@@ -250,16 +306,30 @@ CALCULATOR = Calculator(
             check="travel_speed",
             required=False,
             its_own=("weld_length", "arc_time"),
+            takes_part=_travel_takes_part,
         ),
         Relation(
             ("voltage", "current", "travel_speed", "thermal_efficiency", "heat_input"),
             solve_heat_input,
             check="heat_input",
+            takes_part=lambda given: given.word("measured_by") == "meters",
+        ),
+        Relation(
+            ("arc_power", "travel_speed", "thermal_efficiency", "heat_input"),
+            solve_power,
+            check="heat_input",
+            takes_part=lambda given: given.word("measured_by") == "power",
+        ),
+        Relation(
+            ("instantaneous_energy", "weld_length", "thermal_efficiency", "heat_input"),
+            solve_energy,
+            check="heat_input",
+            takes_part=lambda given: given.word("measured_by") == "energy",
         ),
     ),
     prepare=_prepare,
     answer=_answer,
     english=ENGLISH,
-    sources=(EN_1011, ISO_18491, ASME_IX),
+    sources=_SOURCES["passes"],
     place=40,
 )

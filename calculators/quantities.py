@@ -104,6 +104,13 @@ _ALL = (
     _q("density", ("lb/in3", "kg/m3"), "kg/m3", "lb/in3", 1.0, 30000.0),
     _q("carbon_equivalent", ("%",), "%", "%", 0.0, 5.0, places=(("%", 3),)),
     _q("diffusible_hydrogen", ("mL/100g",), "mL/100g", "mL/100g", 0.5, 60.0),
+    _q("arc_power", ("W", "kW"), "W", "W", 25.0, 60000.0, figures=4),
+    _q("instantaneous_energy", ("J", "kJ"), "J", "J", 1.0, 1e9, figures=4),
+    _q("part_size", _THICK, "mm", "in", 0.1, 3000.0, figures=4),
+    _q("part_width", _LENGTH, "mm", "in", 0.5, 20000.0, figures=4),
+    _q("piece_count", ("",), "", "", 0.001, 10000.0, figures=4),
+    _q("section_area", ("in2", "mm2"), "mm2", "in2", 0.01, 1e8, figures=4),
+    _q("total_mass", ("lb", "kg"), "kg", "lb", 0.0001, 1000000.0, figures=4),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

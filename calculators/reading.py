@@ -58,7 +58,7 @@ def read_fields(
         if isinstance(field, Choice):
             touched = _read_choice(calculator, field, typed, prefix, given, errors) or touched
     for field in fields:
-        if isinstance(field, Rows):
+        if isinstance(field, Rows) and applies(field, given):
             touched = _read_rows(calculator, field, typed, given, errors) or touched
         elif not applies(field, given):
             _refuse_unasked(calculator, fields, field, prefix, typed, given, errors)
@@ -96,7 +96,7 @@ def _refuse_unasked(
     errors: list[tuple[str, Message]],
 ) -> None:
     """A value whose choice was not made would be dropped silently: ask for the choice, or say why it is of no use."""
-    if typed.get(prefix + field.name, "") == "":
+    if not was_typed(field, prefix, typed):
         return
     why = "unasked." + field.name
     if why in calculator.english:
@@ -109,6 +109,17 @@ def _refuse_unasked(
         if typed.get(name, "") == "" and name not in [wrong for wrong, _ in errors]:
             choice = label(calculator, chooser, prefix)
             errors.append((name, say("choice.needed", label=choice, field=label(calculator, field, prefix))))
+
+
+def was_typed(field: Field, prefix: str, typed: dict[str, str]) -> bool:
+    """Return whether a field holds anything; of rows, what stands in a choice was perhaps never chosen."""
+    if not isinstance(field, Rows):
+        return typed.get(prefix + field.name, "") != ""
+    for number in range(1, field.most + 1):
+        for each in field.fields:
+            if not isinstance(each, Choice) and typed.get(field.name + "-" + str(number) + "-" + each.name, "") != "":
+                return True
+    return False
 
 
 def _remember_unit(field: Field, unit: str, given: Given) -> None:

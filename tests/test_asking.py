@@ -397,11 +397,7 @@ def test_an_empty_box_after_a_value_does_not_empty_it(empty):
 
 def problem_of(name, box, text):
     """Return the message beside a box when only it and the choice it hangs on are filled in."""
-    field = dict(walking.boxes(walking.calculator(name)))[box]
-    pairs = [(box, text)]
-    if field.when is not None:
-        prefix = box[: len(box) - len(field.name)]
-        pairs.append((prefix + field.when[0], field.when[1][0]))
+    pairs = [(box, text), *walking.choices_for(walking.calculator(name), box)]
     return read(walking.calculator(name), pairs)[1].get(box)
 
 

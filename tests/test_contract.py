@@ -516,9 +516,7 @@ def test_every_preset_is_taken_as_typed():
             if not isinstance(field, Quantity):
                 continue
             for preset in field.presets:
-                pairs = [(name, preset)]
-                if field.when is not None:
-                    pairs.append((name[: len(name) - len(field.name)] + field.when[0], field.when[1][0]))
+                pairs = [(name, preset), *walking.choices_for(asked, name)]
                 errors = dict(asking.ask(asked, pairs).errors)
                 assert name not in errors, f"{asked.name}: {name}={preset}"
                 number, unit = numerals.split_unit(preset)

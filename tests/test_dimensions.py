@@ -27,6 +27,7 @@ SHOP_RULE = "a rule of the trade fitted in one unit"
 CODE_SIZES = "sizes that a code lays down in inches or millimetres"
 COOLING = "its constants are fitted in kJ/mm, mm and degrees Celsius, in SI inside"
 FITTED = "fitted in degC, %, mm, mL/100 g and kJ/mm"
+PIPE = "a nominal pipe size and a schedule are names"
 MATERIAL = "reads a property of a material, in SI, by its name"
 EMPIRICAL = {
     "cooling.cooling_time": COOLING,
@@ -70,6 +71,9 @@ EMPIRICAL = {
     "preheat_methods.preheat_by_cet": FITTED,
     "preheat_methods.seferian_carbon": FITTED,
     "preheat_methods.seferian_preheat": FITTED,
+    "part_mass.metal_density": MATERIAL,
+    "pipe_sizes.pipe_outside_diameter": PIPE,
+    "pipe_sizes.pipe_wall": PIPE,
     "usable_gas.charge_left_when_gauge_falls": REAL_GAS,
     "usable_gas.pressure_to_start": REAL_GAS,
     "usable_gas.usable_gas_volume": REAL_GAS,

@@ -253,9 +253,7 @@ RANGED = [
 
 def _refusal(asked: Calculator, box: str, field: Quantity, text: str) -> str | None:
     """Return the sentence beside a box when `text` stands in it, or None if the box takes it."""
-    pairs: walking.Pairs = [(box, text)]
-    if field.when is not None:
-        pairs.append((field.when[0], field.when[1][0]))
+    pairs: walking.Pairs = [(box, text), *walking.choices_for(asked, box)]
     if asking.ask(asked, pairs).state != "problem":
         return None
     errors = _strict(walking.reply("/api/" + asked.name, pairs).body)["errors"]

@@ -149,6 +149,7 @@ def test_signs_belong_to_units():
 
 
 @pytest.mark.parametrize("text", ("furlong", "°°", "cm2", "mmm", "degK", "1", " ", "°F/min"))
+@pytest.mark.parametrize("text", ("furlong", "°", "mm4", "mmm", "degK", "1", " ", "°F/min"))
 def test_unknown_unit_is_unknown(text):
     assert units.named(text) is None
 
@@ -188,6 +189,7 @@ KINDS = {
     "factor": "dimensionless",
     "area": "meter**2",
     "equivalent": "dimensionless",
+    "energy": "joule",
     "heat_input": "joule/meter",
     "heat_input_limit": "joule/meter",
     "arc_energy": "joule/meter",

@@ -33,6 +33,19 @@ def boxes(asked: Calculator) -> list[tuple[str, Field]]:
     return found
 
 
+def choices_for(asked: Calculator, box: str) -> Pairs:
+    """Return the choices that a box hangs on, made so that it is asked for: its own, and those of its rows."""
+    found: Pairs = []
+    field = dict(boxes(asked))[box]
+    if field.when is not None:
+        found.append((box_beside(box, field.when[0]), field.when[1][0]))
+    if "-" in box:
+        rows = asked.field(box.split("-")[0])
+        if rows.when is not None:
+            found.append((rows.when[0], rows.when[1][0]))
+    return found
+
+
 def box_beside(box: str, name: str) -> str:
     """Return the name in an address of the field `name` in the same row, if any, as another box."""
     return box[: box.rfind("-") + 1] + name
@@ -202,9 +215,7 @@ def _problems(asked: Calculator) -> list[tuple[str, Pairs]]:
     typed = ("1,234", "1.234,5", "1,2,3", "?", "5 furlong", "1/0", "1e22", "1" * 20, "9" * 300, "-99999")
     for name, field in boxes(asked):
         for text in typed if isinstance(field, Quantity) else ("no-such-word", "x" * 300):
-            pairs: Pairs = [(name, text)]
-            if field.when is not None:
-                pairs.append((box_beside(name, field.when[0]), field.when[1][0]))
+            pairs: Pairs = [(name, text), *choices_for(asked, name)]
             if asking.ask(asked, pairs).state == "problem":
                 found.append((f"problem {name}={text[:12]}", pairs))
         if field.when is not None and isinstance(field, Quantity):

@@ -71,7 +71,7 @@ def form(filled: Filled) -> str:
         if isinstance(field, Rows):
             out.append(_rows(filled, field))
         else:
-            out.append(_field(filled, field, ""))
+            out.append(_field(filled, field, "", filled.reply.given))
     out.append(_units_choice(filled))
     out.append(tag("button", filled.text(say("form.work-out")), 'type="submit" class="primary"'))
     clear = tag("button", filled.text(say("form.clear")), 'type="button" class="quiet" data-clear hidden')
@@ -85,14 +85,14 @@ def form(filled: Filled) -> str:
     return tag("form", "".join(out), attributes)
 
 
-def _field(filled: Filled, field: Field, prefix: str) -> str:
+def _field(filled: Filled, field: Field, prefix: str, choices: Given) -> str:
     name = prefix + field.name
     if isinstance(field, Choice):
         typed, chosen = "", _chosen(filled, field, name)
     else:
         typed, chosen = _box(filled, field, name)
     # A number whose choice was taken back still stands in the address: it shows, so that it can be taken out.
-    unasked = not reading.applies(field, filled.reply.given) and filled.typed.get(name, "") == ""
+    unasked = not reading.applies(field, choices) and filled.typed.get(name, "") == ""
     if name in filled.errors:
         return _new_field(filled, field, prefix, typed, chosen, False)
     key = (filled.context.language, filled.context.system, name, chosen, unasked)
@@ -113,12 +113,16 @@ def _new_field(filled: Filled, field: Field, prefix: str, typed: str, chosen: st
     else:
         inner = _entry(filled, field, name, typed, chosen)
     attributes = 'class="field' + (" wrong" if name in filled.errors else "") + '"'
-    if field.when is not None:
-        values = " ".join(field.when[1])
-        attributes += ' data-when="' + escape(prefix + field.when[0]) + '" data-when-is="' + escape(values) + '"'
-    if hidden:
-        attributes += " hidden"
-    return tag("div", inner, attributes)
+    return tag("div", inner, attributes + _asked_when(field, prefix, hidden))
+
+
+def _asked_when(field: Field, prefix: str, hidden: bool) -> str:
+    """Return the attributes of a field that hangs on a choice."""
+    if field.when is None:
+        return ""
+    values = " ".join(field.when[1])
+    out = ' data-when="' + escape(prefix + field.when[0]) + '" data-when-is="' + escape(values) + '"'
+    return out + " hidden" if hidden else out
 
 
 def _label_text(filled: Filled, field: Field) -> str:
@@ -295,10 +299,22 @@ def _rows(filled: Filled, field: Rows) -> str:
     out = tag("legend", _label_text(filled, field))
     for number in range(1, field.most + 1):
         prefix = field.name + "-" + str(number) + "-"
+        chosen = _choices_of_row(filled, field, prefix)
         heading = filled.text(say("form.row", label=reading.label(filled.calculator, field), row=number))
-        inner = tag("legend", heading) + "".join(_field(filled, each, prefix) for each in field.fields)
+        inner = tag("legend", heading) + "".join(_field(filled, each, prefix, chosen) for each in field.fields)
         out += tag("fieldset", inner, 'class="row" data-row' + ("" if number <= shown else " hidden"))
-    return tag("fieldset", out, 'class="rows" data-rows')
+    wrong = any(name.startswith(field.name + "-") for name in filled.errors)
+    hidden = not (wrong or reading.applies(field, given) or reading.was_typed(field, "", filled.typed))
+    return tag("fieldset", out, 'class="rows" data-rows' + _asked_when(field, "", hidden))
+
+
+def _choices_of_row(filled: Filled, field: Rows, prefix: str) -> Given:
+    """Return what is chosen in one row, begun or not: its other fields hang on that."""
+    chosen = Given()
+    for each in field.fields:
+        if isinstance(each, Choice):
+            chosen.values[each.name] = _chosen(filled, each, prefix + each.name) or None
+    return chosen
 
 
 def _units_choice(filled: Filled) -> str:

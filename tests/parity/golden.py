@@ -5,6 +5,11 @@ ADDRESSES = (
     "/heat-input?voltage=24+V&current=180+A&limit_basis=arc-energy&heat_input_limit=30+kJ/in",
     "/heat-input?process=gas-tungsten-arc&voltage=12&current=90&weld_length=6+in&arc_time=110+s",
     "/heat-input?voltage=24,5&current=180&travel_speed=5+mm/s&thermal_efficiency=80+%25&heat_input=700+J/mm&units=si",
+    "/heat-input?measured_by=power&arc_power=4.2+kW&travel_speed=12+in/min&limit_basis=heat-input&heat_input_limit=15+kJ/in",
+    "/heat-input?measured_by=energy&instantaneous_energy=60+kJ&weld_length=3+in",
+    "/heat-input?measured_by=passes&passes-1-voltage=24&passes-1-current=180&passes-1-weld_length=6+in"
+    "&passes-1-arc_time=30+s&passes-2-readings=energy&passes-2-instantaneous_energy=60+kJ&passes-2-weld_length=3+in"
+    "&limit_basis=arc-energy&heat_input_limit=19+kJ/in",
     "/sheet-gauge?gauge_system=galvanized&gauge=16",
     "/sheet-gauge?gauge_system=steel&thickness=0.0747+in",
     "/sheet-gauge?gauge_system=aluminum&thickness=2+mm&units=si",
@@ -28,6 +33,12 @@ ADDRESSES = (
     "/preheat?family=structural&grade=a572-50-group&thickness=25+mm&cet=0.34&hydrogen=5&heat_input=1+kJ/mm&units=si",
     "/preheat?family=quenched-tempered&thickness=2+in&cet=0.42+%25&process=flux-cored-arc",
     "/preheat?family=hardening&hardening_grade=4140&thickness=1+in",
+    "/part-weight?part_width=48+in&thickness=1/4+in&part_length=96+in",
+    "/part-weight?shape=pipe&pipe_size=dn-100&pipe_schedule=80&part_length=20+ft&piece_count=3",
+    "/part-weight?shape=angle&first_leg=4+in&second_leg=3+in&thickness=3/8+in&total_mass=100+lb",
+    "/part-weight?shape=rectangular-tube&material=aluminum&part_width=50+mm&part_height=30+mm&wall=3+mm&part_length=6+m"
+    "&units=si",
+    "/part-weight?shape=round-bar&material=other&diameter=1+in&part_length=1+ft&total_mass=0.93+lb",
     "/specimen?joint=butt&weld_length=6+in&travel_speed=12+in/min&contact_tip_to_work=unknown&thickness=1/4+in",
     "/specimen?joint=fillet&arc_time=2+min&travel_speed=12+in/min&contact_tip_to_work=5/8+in&wire_feed_speed=250+in/min"
     "&limit_on=time&longest_time=60+s&extras-2-kind=seam&extras-2-length=3+1/2+in&extras-2-gap=1+mm&remark=%C2%BD+done",

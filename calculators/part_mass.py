@@ -1,7 +1,7 @@
 """What a piece of a given section weighs, or how long, how many or how dense pieces of a given weight are."""
 
 from calculators import ranges
-from calculators.facts import metals
+from calculators.facts import densities
 
 
 def metal_density(material: str) -> tuple[float, float, float]:
@@ -26,14 +26,14 @@ def metal_density(material: str) -> tuple[float, float, float]:
 
     Source
     ------
-    facts/metals.py, where the source of each stands.
+    facts/densities.py, where the source of each stands.
 
     Examples
     --------
     >>> metal_density("carbon-steel")[0]
     7850.0
     """
-    for name, density, low, high in metals.DENSITIES:
+    for name, density, low, high in densities.DENSITIES:
         if name == material:
             return density, low, high
     raise KeyError(material)

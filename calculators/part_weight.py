@@ -21,7 +21,7 @@ from calculators.contract import (
     say,
 )
 from calculators.drawings import part_section as drawing
-from calculators.facts import metals
+from calculators.facts import densities
 from calculators.part_section import SHAPES, SIZES_OF, Section
 from calculators.part_weight_words import ENGLISH
 from calculators.sections import sharp_tube_area
@@ -46,7 +46,7 @@ STAINLESS = Source("Type 304 stainless 7930 kg/m³; 7900 to 8030 in other lists"
 GERE = Source("Gere, Mechanics of Materials, 5th edition, table of densities, in a copy", "published")
 SPREAD = Source("How far alloys of one kind differ in density", "from memory")
 
-_METALS = tuple(row[0] for row in metals.DENSITIES)
+_METALS = tuple(row[0] for row in densities.DENSITIES)
 _DENSITY_SOURCES = (
     ("carbon-steel", (STEEL_AND_IRON,)),
     ("cast-iron", (STEEL_AND_IRON, GERE)),
@@ -55,12 +55,12 @@ _DENSITY_SOURCES = (
 )
 # Shapes whose pieces have a tolerance here: (shape, tolerance, sentence, sources).
 _TOLERANCES = (
-    ("pipe", metals.PIPE_TOLERANCE, "pipe", (A53,)),
-    ("round-tube", metals.HOLLOW_TOLERANCE, "hollow", (A500,)),
-    ("rectangular-tube", metals.HOLLOW_TOLERANCE, "hollow", (A500,)),
-    ("sharp-tube", metals.HOLLOW_TOLERANCE, "hollow", (A500,)),
-    ("angle", metals.ROLLED_TOLERANCE, "rolled", (A6,)),
-    ("channel", metals.ROLLED_TOLERANCE, "rolled", (A6,)),
+    ("pipe", densities.PIPE_TOLERANCE, "pipe", (A53,)),
+    ("round-tube", densities.HOLLOW_TOLERANCE, "hollow", (A500,)),
+    ("rectangular-tube", densities.HOLLOW_TOLERANCE, "hollow", (A500,)),
+    ("sharp-tube", densities.HOLLOW_TOLERANCE, "hollow", (A500,)),
+    ("angle", densities.ROLLED_TOLERANCE, "rolled", (A6,)),
+    ("channel", densities.ROLLED_TOLERANCE, "rolled", (A6,)),
 )
 _RELATED = ("part_length", "piece_count", "density", "total_mass")
 _SIZES = tuple(sorted({name for _, names in SIZES_OF for name in names}))
@@ -170,7 +170,7 @@ def _whole_pieces(count: float) -> Message:
 
 
 def _closest(density: float) -> Message:
-    ranked = sorted((numerals.settle(abs(row[1] - density)), row[0], row[1]) for row in metals.DENSITIES)
+    ranked = sorted((numerals.settle(abs(row[1] - density)), row[0], row[1]) for row in densities.DENSITIES)
     metal = say("part-weight.option.material." + ranked[0][1])
     return say("part-weight.closest", metal=metal, density=Measured(ranked[0][2], "density"))
 

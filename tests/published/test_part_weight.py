@@ -9,7 +9,7 @@ import math
 import pytest
 
 from calculators import part_mass, pipe_sizes, sections, units
-from calculators.facts import metals, pipes
+from calculators.facts import densities, pipes
 
 INCH = units.factor_of("in")
 LB_PER_FT = units.factor_of("lb/ft")
@@ -257,7 +257,7 @@ def test_density_is_the_published_one(material, low, high):
 
 
 def test_densities_stand_inside_their_spread():
-    for _, density, low, high in metals.DENSITIES:
+    for _, density, low, high in densities.DENSITIES:
         assert low <= density <= high
 
 

@@ -43,6 +43,18 @@ KNOWN = {
     "heat-input": Known(
         (("voltage", "24", ""), ("current", "180", ""), ("travel_speed", "12", "in/min")), 17.3, 17.3, "kJ/in"
     ),
+    # NPS 4 schedule 40 is 10.80 lb/ft in a list made from ASTM A53: 216 lb for 20 ft. Standing: published.
+    "part-weight": Known(
+        (
+            ("shape", "pipe", ""),
+            ("pipe_size", "dn-100", ""),
+            ("pipe_schedule", "40", ""),
+            ("part_length", "20", "ft"),
+        ),
+        215.8,
+        216.2,
+        "lb",
+    ),
     # 1 kg of 0.9 mm wire at 7850 kg/m3 is 200.24 m, 657 ft. Standing: law (geometry), by hand.
     "spool-life": Known(
         (("wire_material", "mild-steel", ""), ("wire_diameter", "0.9", "mm"), ("wire_mass", "1", "kg")), 657, 657, "ft"

@@ -150,6 +150,8 @@ def test_an_error_that_appears_does_not_take_the_button_from_under_the_finger(he
     if press == "tap":
         target.tap()
     else:
+        # Clear of the answer at the foot of the screen, which grows when it says what is wrong.
+        target.evaluate("button => button.scrollIntoView({ block: 'center' })")
         place = box_of(target)
         heat.mouse.move(place["x"] + 20, place["y"] + 20)
         heat.mouse.down()

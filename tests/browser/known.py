@@ -169,7 +169,7 @@ def fill_in(page: Page, known: Known) -> None:
     """Fill in a form at once; a box that a choice calls for without script appears when the choice is sent."""
     for name, text, unit in known.typed:
         field = page.locator(f"#{name}")
-        if not field.is_visible() and field.evaluate("each => each.type") != "radio":
+        if not field.is_visible():
             with page.expect_navigation():
                 page.get_by_role("button", name="Work it out").tap()
         kind = field.evaluate("each => each.tagName + ' ' + each.type")

@@ -104,6 +104,8 @@ _ALL = (
     _q("density", ("lb/in3", "kg/m3"), "kg/m3", "lb/in3", 1.0, 30000.0),
     _q("carbon_equivalent", ("%",), "%", "%", 0.0, 5.0, places=(("%", 3),)),
     _q("diffusible_hydrogen", ("mL/100g",), "mL/100g", "mL/100g", 0.5, 60.0),
+    _q("metal_volume", ("in3", "cm3"), "cm3", "in3", 0.0, 1000000.0),
+    _q("hold_time", ("h", "min"), "h", "h", 0.0, 1000.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

@@ -40,6 +40,8 @@ UNITS = (
     ("s", "second"),
     ("min", "minute"),
     ("h", "hour"),
+    ("cm3", "centimeter**3"),
+    ("in3", "inch**3"),
     ("mm2", "millimeter**2"),
     ("in2", "inch**2"),
     ("kg/m", "kilogram/meter"),
@@ -149,6 +151,8 @@ SIGNS = {
     "mm2": "mm\u00b2",
     "in2": "in\u00b2",
     "deg": "\u00b0",
+    "cm3": "cm\u00b3",
+    "in3": "in\u00b3",
     "lb/in3": "lb/in\u00b3",
     "kg/m3": "kg/m\u00b3",
 }

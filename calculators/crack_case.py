@@ -13,9 +13,9 @@ from calculators.facts import repair as facts
 from calculators.facts import wires
 from calculators.joint_job import JointJob
 from calculators.joint_section import Section
-from calculators.preheat_bounds import AMBIENT, BY_METHOD_B, BY_SEFERIAN, THICKNESS_COUNTS, Bounds, Rule
+from calculators.preheat_bounds import AMBIENT, BY_METHOD_B, THICKNESS_COUNTS, Bounds, Rule
 
-STEELS = BY_METHOD_B + BY_SEFERIAN + ("unknown",)
+STEELS = BY_METHOD_B + ("hardening", "unknown")
 ALUMINUM = ("aluminum-heat-treated", "aluminum-magnesium")
 # Where heat itself spoils the metal, the highest temperature is said first.
 HIGHEST_FIRST = ("quenched-tempered", "wear-plate", "manganese", "stainless") + ALUMINUM
@@ -40,7 +40,7 @@ class Repair:
         self.service = given.word("service")
         self.damage = given.word("damage")
         self.iron = given.word("iron_kind")
-        self.stopped = self._stopped()
+        self.stopped = self.stopped_by(given)
         self.thickness = self._known("thickness")
         self.unit = given.units.get("thickness") or given.units.get("crack_depth") or "mm"
         self.bounds: Bounds | None = None
@@ -62,14 +62,17 @@ class Repair:
         else:
             self._dig_out()
 
-    def _stopped(self) -> str:
-        """Return why it is not welded as things stand, or "" if nothing of that kind is known."""
-        if self.service in OTHERS_AGREE:
-            return self.service
-        if self.family == "cast-iron" and self.iron == "white":
-            return "white-iron"
-        if self.family == "cast-iron" and self.service == "impact":
-            return "iron-blows"
+    @staticmethod
+    def stopped_by(given: Given) -> str:
+        """Return why a part is not welded as things stand, or "" if nothing of that kind is known."""
+        service = given.word("service")
+        if service in OTHERS_AGREE:
+            return service
+        if service in WELDED and given.word("family") == "cast-iron":
+            if given.word("iron_kind") == "white":
+                return "white-iron"
+            if service == "impact":
+                return "iron-blows"
         return ""
 
     def _known(self, name: str) -> float | None:

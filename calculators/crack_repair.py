@@ -2,6 +2,7 @@
 
 from calculators import numerals, units
 from calculators.contract import (
+    UNKNOWN,
     Answer,
     Calculator,
     Choice,
@@ -49,11 +50,17 @@ _FAMILIES = (
     "unknown",
 )
 
+_WORN_SIZES = ("worn_length", "worn_width", "worn_depth")
+
 
 def _prepare(given: Given) -> None:
-    """Refuse before anything else is asked for: what holds pressure or hangs over people is not for this page."""
+    """Refuse what is not for this page before anything else is asked for, and ask no size of what is not welded."""
     if given.word("service") in REFUSED:
         raise Refusal("service", say("crack-repair.refusal." + given.word("service")))
+    if Repair.stopped_by(given):
+        for name in ("thickness",) + _WORN_SIZES:
+            if not given.has(name):
+                given.fill(name, UNKNOWN)
 
 
 # ---------------------------------------------------------------- the answer
@@ -242,7 +249,7 @@ def _working(repair: Repair) -> tuple[Message, ...]:
     given = repair.given
     unit = given.units.get("crack_length")
     if repair.damage == "worn":
-        sizes = {name: given.measured(name, "part_length") for name in ("worn_length", "worn_width", "worn_depth")}
+        sizes = {name: given.measured(name, "part_length") for name in _WORN_SIZES}
         volume = Measured(repair.volume or 0.0, "metal_volume", 4)
         lines.append(say("crack-repair.working.worn", volume=volume, **sizes))
     elif repair.length is not None:
@@ -340,7 +347,7 @@ CALCULATOR = Calculator(
         Choice("grade", STRUCTURAL_GRADES, optional=True, when=("family", ("structural",))),
         Choice("hardening_grade", HARDENING_GRADES, optional=True, when=("family", ("hardening",))),
         Choice("magnet", ("sticks", "does-not-stick"), optional=True, when=("family", ("unknown",))),
-        Choice("damage", ("crack", "worn"), default="crack", when=("service", WELDED)),
+        Choice("damage", ("crack", "worn"), default="crack"),
         Quantity("crack_length", "part_length", optional=True, hint=True, when=_DIG, presets=_LENGTHS),
         Choice("ends_inside", ("both", "one", "none"), default="both", hint=True, when=_DIG),
         Quantity("worn_length", "part_length", when=_WORN, low=5.0, high=5000.0, presets=_LENGTHS),

@@ -8,7 +8,7 @@ is behind it, it is named in tests/published/test_crack_repair.py or in calculat
 _CRACK = "crack_length=4 in; thickness=1/2 in"
 _WORN = "damage=worn; worn_length=10 in; worn_width=3 in; thickness=1/2 in"
 _LOW = "family=structural; grade=a36-group"
-_SCENARIOS = (
+_SCENARIOS: tuple[tuple[str, str, str, tuple[str, ...], tuple[str, ...]], ...] = (
     # Code vessels and lifting gear: refused whatever else is typed.
     ("air tank", f"service=pressure; family=structural; {_CRACK}", "refused", (), ()),
     ("hydraulic cylinder", "service=pressure", "refused", (), ()),
@@ -176,7 +176,10 @@ _SCENARIOS = (
 
 
 def _pairs(text: str) -> dict[str, str]:
-    return dict(each.strip().split("=") for each in text.split(";"))
+    return dict([each.strip().split("=") for each in text.split(";")])
 
 
-SCENARIOS = tuple([(name, _pairs(typed), *rest) for name, typed, *rest in _SCENARIOS])
+Scenario = tuple[str, dict[str, str], str, tuple[str, ...], tuple[str, ...]]
+SCENARIOS: tuple[Scenario, ...] = tuple(
+    [(name, _pairs(typed), verdict, there, absent) for name, typed, verdict, there, absent in _SCENARIOS]
+)

@@ -108,7 +108,7 @@ def test_steps_carry_the_numbers():
 
 # ---------------------------------------------------------------- no number contradicts the other questions
 
-JOINTS = (
+JOINTS: tuple[dict[str, str], ...] = (
     {},
     {"groove": "single-u", "thickness": "1 in"},
     {"groove": "double-v", "thickness": "25 mm", "access": "both-sides", "crack_through": "yes"},
@@ -132,7 +132,7 @@ def test_metal_wire_and_passes_are_those_of_joint_fill(more):
         assert value(ours, name) == pytest.approx(value(theirs, name), rel=2e-4)
 
 
-PREHEATS = (
+PREHEATS: tuple[dict[str, str], ...] = (
     {"thickness": "3 in"},
     {"grade": "a572-65-group", "cet": "0.34 %", "thickness": "1 1/2 in"},
     {"family": "quenched-tempered", "cet": "0.40 %", "thickness": "40 mm", "process": "low-hydrogen-stick"},

@@ -112,6 +112,8 @@ _ALL = (
     _q("piece_count", ("",), "", "", 0.001, 10000.0, figures=4),
     _q("section_area", ("in2", "mm2"), "mm2", "in2", 0.01, 1e8, figures=4),
     _q("total_mass", ("lb", "kg"), "kg", "lb", 0.0001, 1000000.0, figures=4),
+    _q("metal_volume", ("in3", "cm3"), "cm3", "in3", 0.0, 1000000.0),
+    _q("hold_time", ("h", "min"), "h", "h", 0.0, 1000.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

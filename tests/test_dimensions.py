@@ -38,6 +38,7 @@ EMPIRICAL = {
     "cooling_wanted.heat_input_for": COOLING,
     "cooling_wanted.preheat_for": COOLING,
     "cooling_wanted.thickness_for": COOLING,
+    "crack_excavation.hold_time": SHOP_RULE,
     "cylinder_contents.gas_volume_in_cylinder": REAL_GAS,
     "cylinder_contents.pressure_for_gas_volume": REAL_GAS,
     "fillet_legs.gap_taken_from_leg": CODE_SIZES,

@@ -39,6 +39,12 @@ ADDRESSES = (
     "/part-weight?shape=rectangular-tube&material=aluminum&part_width=50+mm&part_height=30+mm&wall=3+mm&part_length=6+m"
     "&units=si",
     "/part-weight?shape=round-bar&material=other&diameter=1+in&part_length=1+ft&total_mass=0.93+lb",
+    "/crack-repair?service=vibrating&family=quenched-tempered&crack_length=4+in&thickness=1+in&cet=0.36&access=both-sides"
+    "&groove=double-v&crack_through=yes",
+    "/crack-repair?service=wear&family=manganese&damage=worn&worn_length=300+mm&worn_width=80+mm&worn_depth=12+mm"
+    "&thickness=unknown&units=si",
+    "/crack-repair?service=steady&family=cast-iron&iron_kind=ductile&crack_length=3+in&thickness=3/8+in",
+    "/crack-repair?service=road&family=unknown",
     "/specimen?joint=butt&weld_length=6+in&travel_speed=12+in/min&contact_tip_to_work=unknown&thickness=1/4+in",
     "/specimen?joint=fillet&arc_time=2+min&travel_speed=12+in/min&contact_tip_to_work=5/8+in&wire_feed_speed=250+in/min"
     "&limit_on=time&longest_time=60+s&extras-2-kind=seam&extras-2-length=3+1/2+in&extras-2-gap=1+mm&remark=%C2%BD+done",

@@ -103,7 +103,7 @@ def _headline(repair: Repair) -> object:
         say("crack-repair.length.one", each=each),
         say("crack-repair.length.both", each=each),
     )[repair.ends_inside()]
-    return Number("repair_length", repair.length, "part_length", in_words=words)
+    return Number("repair_length", repair.length, "weld_length", in_words=words)
 
 
 def _heat(repair: Repair) -> list[object]:

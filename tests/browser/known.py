@@ -28,6 +28,19 @@ class Known:
 
 
 KNOWN = {
+    # AWS D1.1:2015 5.25.1.4, seen quoted: 2 in beyond each end of a crack, so 6 in of crack is 10 in of repair.
+    "crack-repair": Known(
+        (
+            ("service", "steady", ""),
+            ("family", "structural", ""),
+            ("grade", "a36-group", ""),
+            ("crack_length", "6", "in"),
+            ("thickness", "1/2", "in"),
+        ),
+        10.0,
+        10.0,
+        "in",
+    ),
     # 1/2 in fillet, bare triangle: 0.424 lb/ft at 0.283 lb/in3, 0.425 at 7850 kg/m3. Standing: published (a handbook's
     # worked example), by hand.
     "joint-fill": Known((("leg", "1/2", "in"), ("overweld_factor", "1", "")), 0.424, 0.426, "lb/ft"),

@@ -249,14 +249,14 @@ def _working(repair: Repair) -> tuple[Message, ...]:
     given = repair.given
     unit = given.units.get("crack_length")
     if repair.damage == "worn":
-        sizes = {name: given.measured(name, "part_length") for name in _WORN_SIZES}
+        sizes = {name: given.measured(name, "piece_size") for name in _WORN_SIZES}
         volume = Measured(repair.volume or 0.0, "metal_volume", 4)
         lines.append(say("crack-repair.working.worn", volume=volume, **sizes))
     elif repair.length is not None:
         parts = {
-            "crack": given.measured("crack_length", "part_length"),
+            "crack": given.measured("crack_length", "piece_size"),
             "each": Measured(repair.beyond(), "joint_size", None, unit),
-            "length": Measured(repair.length, "part_length", 4, unit),
+            "length": Measured(repair.length, "piece_size", 4, unit),
         }
         lines.append(say("crack-repair.working.length", ends=repair.ends_inside(), **parts))
     lines += _groove_lines(repair)
@@ -276,7 +276,7 @@ def _groove_lines(repair: Repair) -> list[Message]:
     if repair.volume is not None and repair.length is not None:
         shown = {
             "area": section.shown_area(section.area),
-            "length": Measured(repair.length, "part_length", 4, repair.given.units.get("crack_length")),
+            "length": Measured(repair.length, "piece_size", 4, repair.given.units.get("crack_length")),
             "volume": Measured(repair.volume, "metal_volume", 4),
         }
         lines.append(say("crack-repair.working.volume", **shown))
@@ -348,10 +348,10 @@ CALCULATOR = Calculator(
         Choice("hardening_grade", HARDENING_GRADES, optional=True, when=("family", ("hardening",))),
         Choice("magnet", ("sticks", "does-not-stick"), optional=True, when=("family", ("unknown",))),
         Choice("damage", ("crack", "worn"), default="crack"),
-        Quantity("crack_length", "part_length", optional=True, hint=True, when=_DIG, presets=_LENGTHS),
+        Quantity("crack_length", "piece_size", optional=True, hint=True, when=_DIG, presets=_LENGTHS),
         Choice("ends_inside", ("both", "one", "none"), default="both", hint=True, when=_DIG),
-        Quantity("worn_length", "part_length", when=_WORN, low=5.0, high=5000.0, presets=_LENGTHS),
-        Quantity("worn_width", "part_length", when=_WORN, low=5.0, high=2000.0, presets=_LENGTHS),
+        Quantity("worn_length", "piece_size", when=_WORN, low=5.0, high=5000.0, presets=_LENGTHS),
+        Quantity("worn_width", "piece_size", when=_WORN, low=5.0, high=2000.0, presets=_LENGTHS),
         Quantity("worn_depth", "joint_size", when=_WORN, hint=True, low=0.5, high=50.0, presets=("1/8 in", "1/4 in", "1/2 in", "3 mm", "6 mm")),
         Quantity("thickness", hint=True, low=1.0, high=100.0, when=("damage", ("crack", "worn")), presets=_PLATES, may_be_unknown=True),
         Choice("crack_through", ("yes", "no", "not-known"), default="not-known", hint=True, when=_DIG),

@@ -63,7 +63,7 @@ class Steps:
         if repair.length is None:
             self._add("dig", key)
         else:
-            self._add("dig", key, "length", length=Measured(repair.length, "part_length", None, self._length_unit()))
+            self._add("dig", key, "length", length=Measured(repair.length, "piece_size", None, self._length_unit()))
         shown_by = "prove" if repair.takes_powder() else "prove-dye"
         self._add("prove", "prove-iron" if repair.family == "cast-iron" else shown_by)
 

@@ -224,7 +224,7 @@ def _working(case: Case) -> tuple[Message, ...]:
         parameters = {"density": _shown(case.density), "mass": case.given.measured("mass", "part_mass")}
         for name in ("length", "width", "thickness", "diameter"):
             if case.given.has(name):
-                parameters[name] = case.given.measured(name, "test_piece_length")
+                parameters[name] = case.given.measured(name, "piece_size")
         if how == "in-water":
             parameters["mass_in_water"] = case.given.measured("mass_in_water", "part_mass")
             parameters["water"] = _shown(facts.WATER_DENSITY)
@@ -323,10 +323,10 @@ CALCULATOR = Calculator(
         Choice("weighed", ("block", "round-bar", "in-water"), optional=True, hint=True),
         Quantity("mass", "part_mass", when=("weighed", ("block", "round-bar", "in-water"))),
         Quantity("mass_in_water", "part_mass", hint=True, when=("weighed", ("in-water",))),
-        Quantity("length", "test_piece_length", when=("weighed", _MEASURED)),
-        Quantity("width", "test_piece_length", when=("weighed", ("block",))),
-        Quantity("thickness", "test_piece_length", when=("weighed", ("block",))),
-        Quantity("diameter", "test_piece_length", when=("weighed", ("round-bar",))),
+        Quantity("length", "piece_size", when=("weighed", _MEASURED)),
+        Quantity("width", "piece_size", when=("weighed", ("block",))),
+        Quantity("thickness", "piece_size", when=("weighed", ("block",))),
+        Quantity("diameter", "piece_size", when=("weighed", ("round-bar",))),
         Choice("file", ("clogs", "easy", "resists", "barely", "slides"), optional=True),
         Choice(
             "spark",

@@ -100,7 +100,7 @@ _ALL = (
     _q("cooling_time", ("s",), "s", "s", 0.5, 200.0),
     _q("shrinkage", _THICK, "mm", "in", 0.001, 2000.0),
     _q("part_mass", ("lb", "kg"), "kg", "lb", 0.01, 10000.0),
-    _q("test_piece_length", _LENGTH, "mm", "in", 0.5, 20000.0),
+    _q("piece_size", _LENGTH, "mm", "in", 0.5, 20000.0),
     _q("part_length", _LENGTH, "m", "ft", 0.001, 100.0, figures=4),
     _q("density", ("lb/in3", "kg/m3"), "kg/m3", "lb/in3", 500.0, 25000.0, figures=4),
     _q("carbon_equivalent", ("%",), "%", "%", 0.0, 5.0, places=(("%", 3),)),

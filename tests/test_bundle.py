@@ -20,9 +20,26 @@ def named(path):
     return str(path.relative_to(bundle.ROOT))
 
 
+class Unannotated(ast.NodeTransformer):
+    """Takes the annotations out of a syntax tree, but for names that get no value."""
+
+    def visit_FunctionDef(self, node):
+        self.generic_visit(node)
+        node.returns = None
+        return node
+
+    def visit_arg(self, node):
+        node.annotation = None
+        return node
+
+    def visit_AnnAssign(self, node):
+        self.generic_visit(node)
+        return node if node.value is None else ast.Assign([node.target], node.value)
+
+
 def without_docstrings(source):
-    """Return the syntax tree of a source, as text, with its docstrings gone as `strip` should have them gone."""
-    tree = ast.parse(source)
+    """Return the syntax tree of a source, as text, as `strip` should leave it."""
+    tree = Unannotated().visit(ast.parse(source))
     for node in ast.walk(tree):
         if isinstance(node, (ast.Module, ast.ClassDef, ast.FunctionDef)) and ast.get_docstring(node) is not None:
             del node.body[0]

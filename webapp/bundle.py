@@ -61,13 +61,15 @@ def shared_sources() -> list[pathlib.Path]:
 
 
 def strip(source: str) -> str:
-    """Return Python source without docstrings, comments and blank lines; what stands in strings is kept."""
+    """Return source without docstrings, comments, annotations and blank lines; what stands in strings is kept."""
     lines = source.split("\n")
     docstrings = _docstrings(source)
     kept = _rows_that_end_in_strings(source)
     for (first, _), (last, _), _ in docstrings:
         kept.difference_update(range(first, last + 1))
-    for (first, start), (last, end), replacement in sorted(docstrings + _comments(source), reverse=True):
+    for (first, start), (last, end), replacement in sorted(
+        docstrings + _comments(source) + _annotations(source), reverse=True
+    ):
         lines[first - 1] = lines[first - 1][:start] + replacement + lines[last - 1][end:]
         lines[first:last] = [""] * (last - first)
     return "".join(
@@ -75,6 +77,32 @@ def strip(source: str) -> str:
         for row, line in enumerate(lines, 1)
         if row in kept or line.strip()
     )
+
+
+def _annotations(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str]]:
+    """Return the annotations of arguments, of returns and of names given a value: the phone's Python skips them."""
+    lines = source.split("\n")
+
+    def place(row: int | None, column: int | None) -> tuple[int, int]:
+        # ast counts columns in bytes.
+        return row or 0, len(lines[(row or 1) - 1].encode()[:column].decode())
+
+    found = []
+    for node in ast.walk(ast.parse(source)):
+        if isinstance(node, ast.arg) and node.annotation is not None:
+            row, column = place(node.lineno, node.col_offset)
+            found.append(((row, column + len(node.arg)), place(node.end_lineno, node.end_col_offset), ""))
+        elif isinstance(node, ast.FunctionDef) and node.returns is not None:
+            row, column = place(node.returns.lineno, node.returns.col_offset)
+            arrow = lines[row - 1].rindex(" ->", 0, column)
+            found.append(((row, arrow), place(node.returns.end_lineno, node.returns.end_col_offset), ""))
+        elif isinstance(node, ast.AnnAssign) and node.value is not None:
+            named = node.target
+            note = node.annotation
+            found.append(
+                (place(named.end_lineno, named.end_col_offset), place(note.end_lineno, note.end_col_offset), "")
+            )
+    return found
 
 
 def _docstrings(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str]]:

@@ -291,7 +291,8 @@ def _next(weld: Weld) -> tuple[Next, ...]:
     for name, quantity in _CARRIED:
         if given.has(name):
             carried.append((name, given.measured(name, quantity)))
-    questions = []
+    laid = ("leg", carried[0][1])
+    questions = [Next("joint-fill", say("fillet-size.next.joint-fill"), (laid,))]
     if weld.leg is None:
         questions.append(Next("fillet-size", say("fillet-size.next.carries"), tuple(carried)))
     elif weld.solved_leg:

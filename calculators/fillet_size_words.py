@@ -136,5 +136,6 @@ ENGLISH = {
     "drawing.throat": "Throat {throat}",
     "next.carries": "What does this leg carry?",
     "next.size-up": "Check the next size up against the force",
+    "next.joint-fill": "How much wire does this leg take?",
     "next.wire-feed": "What wire feed for this steel?",
 }

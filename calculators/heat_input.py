@@ -269,11 +269,17 @@ def _next(given: Given, mode: str) -> tuple[Next, ...]:
     if mode == "meters":
         current = (("current", given.measured("current")),)
         questions.append(Next("wire-feed", say("heat-input.next.wire-feed"), current))
+        questions.append(Next("cooling-time", say("heat-input.next.cooling-time"), (("heat_input", _heat(given)),)))
     if not given.has("heat_input_limit"):
         questions.append(
             Next("heat-input", say("heat-input.next.limit"), tuple(carried) + (("limit_basis", "arc-energy"),))
         )
     return tuple(questions)
+
+
+def _heat(given: Given) -> Measured:
+    energy = arc_energy(given.number("voltage"), given.number("current"), given.number("travel_speed"))
+    return Measured(given.number("thermal_efficiency") * energy, "heat_input")
 
 
 CALCULATOR = Calculator(

@@ -103,5 +103,6 @@ ENGLISH = {
     "remedy.current": "This is the highest current that keeps the limit. Lower is inside.",
     "caution.procedure": "The limit, its basis and how to measure belong to the welding procedure (WPS). It rules; this page only does the sum.",
     "next.wire-feed": "What wire feed gives this current?",
+    "next.cooling-time": "How fast does this weld cool?",
     "next.limit": "Check it against a limit",
 }

@@ -165,7 +165,17 @@ def test_not_a_number_and_endless_are_refused(function):
         for value in (math.nan, math.inf, -math.inf):
             refused = _refusal(function, **{name: value})
             assert refused is not None, f"{name} = {value} gets an answer"
-            assert not isinstance(refused, ranges.OutOfRange) or refused.name == name, f"{name} = {value}: {refused}"
+            assert blame_faults(refused, name, described(function)[name]) == [], f"{name} = {value}"
+
+
+def blame_faults(refused: ValueError, name: str, text: str) -> list[str]:
+    """Return how a refusal of one parameter differs from its docstring: the parameter it blames, the unit it names."""
+    if not isinstance(refused, ranges.OutOfRange):
+        return []
+    faults = [] if refused.name == name else [f"blames {refused.name}: {refused}"]
+    if refused.unit != unit_of(text):
+        faults.append(f"is in [{refused.unit}], the docstring has [{unit_of(text)}]")
+    return faults
 
 
 def _stated_range(text: str) -> tuple[float, float] | None:
@@ -187,6 +197,7 @@ def test_stated_range_is_the_enforced_one(function):
         for outside in (stated[0] - step, stated[1] + step):
             refused = _refusal(function, **{name: outside})
             assert refused is not None, f"{name} is stated as {stated} and {outside} gets an answer"
+            assert blame_faults(refused, name, text) == [], f"{name} = {outside}"
         for end in stated:
             refused = _refusal(function, **{name: end})
             blamed = refused.name if isinstance(refused, ranges.OutOfRange) else None
@@ -259,3 +270,13 @@ def test_whole_docstring_has_no_fault():
 def test_broken_docstring_is_found(whole, broken, said):
     assert whole in GOOD
     assert any(said in fault for fault in faults(_made(GOOD.replace(whole, broken))))
+
+
+@pytest.mark.quick
+@pytest.mark.parametrize(
+    ("name", "unit", "said"),
+    (("length", "m", []), ("width", "m", ["blames width"]), ("length", "s", ["is in [s]"]), ("length", "", ["is in []"])),
+)
+def test_wrong_name_or_unit_in_a_refusal_is_found(name, unit, said):
+    found = blame_faults(ranges.OutOfRange(name, 11.0, 0.0, 10.0, unit), "length", "How far, [m]; 0 to 10.")
+    assert [fault.partition(":")[0].partition(",")[0] for fault in found] == said

@@ -280,7 +280,12 @@ def test_broken_docstring_is_found(whole, broken, said):
 @pytest.mark.quick
 @pytest.mark.parametrize(
     ("name", "unit", "said"),
-    (("length", "m", []), ("width", "m", ["blames width"]), ("length", "s", ["is in [s]"]), ("length", "", ["is in []"])),
+    (
+        ("length", "m", []),
+        ("width", "m", ["blames width"]),
+        ("length", "s", ["is in [s]"]),
+        ("length", "", ["is in []"]),
+    ),
 )
 def test_wrong_name_or_unit_in_a_refusal_is_found(name, unit, said):
     found = blame_faults(ranges.OutOfRange(name, 11.0, 0.0, 10.0, unit), "length", "How far, [m]; 0 to 10.")

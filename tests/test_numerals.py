@@ -1,6 +1,7 @@
 """Numbers to text and back: what is typed is understood or asked about, what is shown is rounded exactly."""
 
 import ast
+import math
 import re
 from decimal import ROUND_HALF_UP, Context, Decimal
 from fractions import Fraction
@@ -343,6 +344,21 @@ def test_plain_text_reads_back_as_the_settled_number(value):
 def test_settling_twice_changes_nothing(value, figures):
     settled = numerals.settle(value, figures)
     assert numerals.settle(settled, figures) == settled
+
+
+@pytest.mark.parametrize(
+    ("value", "settled"),
+    (
+        (1.00000000000001e31, 1e31),
+        (1.00000000000001e-13, 1e-13),
+        (1.00000000000001e32, 1.00000000000001e32),
+        (1.00000000000001e-14, 1.00000000000001e-14),
+        (math.inf, math.inf),
+        (-math.inf, -math.inf),
+    ),
+)
+def test_settling_reaches_as_far_as_powers_of_ten_are_exact(value, settled):
+    assert numerals.settle(value) == settled
 
 
 @given(sizes)

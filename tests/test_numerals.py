@@ -156,6 +156,25 @@ def test_question_offers_readings_that_are_then_understood(typed, readings):
         assert numerals.parse(reading) == float(reading)
 
 
+@pytest.mark.parametrize(
+    ("typed", "plain"),
+    (
+        *[("1" + space + "5", "1 5") for space in ("\u00a0", "\u202f", "\u2009", "\t", "\n", "\r", "\x0b", "\x0c")],
+        ("300 \u212a", "300 K"),
+        (" X5X ", "X5X"),
+        ("X\u00bdX", "X 1/2X"),
+        ("\u30005", "\u30005"),
+    ),
+)
+def test_signs_are_made_plain_and_nothing_else(typed, plain):
+    assert numerals.tidy(typed) == plain
+
+
+@pytest.mark.parametrize(("text", "is_number"), (("0123456789", True), ("", False), ("1X", False), ("\u0663", False)))
+def test_digits_are_0_to_9(text, is_number):
+    assert numerals.all_digits(text) == is_number
+
+
 # How long a number may be: 15 digits and a power of ten that is an exact double, 6 digits each part of a fraction.
 @pytest.mark.parametrize(
     ("typed", "expected"),

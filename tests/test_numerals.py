@@ -337,6 +337,10 @@ def test_shape_of_shown_numbers(value, figures, text):
     assert numerals.significant(value, figures) == text
 
 
+def test_four_figures_unless_told_otherwise():
+    assert numerals.significant(123456.0) == "123\u202f500"
+
+
 @pytest.mark.parametrize(
     ("value", "places", "text"),
     (

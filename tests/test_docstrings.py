@@ -165,7 +165,17 @@ def test_not_a_number_and_endless_are_refused(function):
         for value in (math.nan, math.inf, -math.inf):
             refused = _refusal(function, **{name: value})
             assert refused is not None, f"{name} = {value} gets an answer"
-            assert not isinstance(refused, ranges.OutOfRange) or refused.name == name, f"{name} = {value}: {refused}"
+            assert blame_faults(refused, name, described(function)[name]) == [], f"{name} = {value}"
+
+
+def blame_faults(refused: ValueError, name: str, text: str) -> list[str]:
+    """Return how a refusal of one parameter differs from its docstring: the parameter it blames, the unit it names."""
+    if not isinstance(refused, ranges.OutOfRange):
+        return []
+    faults = [] if refused.name == name else [f"blames {refused.name}: {refused}"]
+    if refused.unit != unit_of(text):
+        faults.append(f"is in [{refused.unit}], the docstring has [{unit_of(text)}]")
+    return faults
 
 
 def _stated_range(text: str) -> tuple[float, float] | None:
@@ -173,6 +183,11 @@ def _stated_range(text: str) -> tuple[float, float] | None:
     number = r"(-?\d+(?:\.\d+)?(?:e-?\d+)?)"
     found = re.search(r"\]; (?:a whole number from )?" + number + " to " + number + r"(?=[.,;]? *$|[.,;(] | \()", text)
     return (float(found.group(1)), float(found.group(2))) if found else None
+
+
+def _beyond(end: float, sign: float, whole: bool) -> float:
+    """Return what lies barely outside an end: a limit that is 1 too high shows even where it is thirty million."""
+    return end + sign * (1.0 if whole else abs(end) * 2e-8 or 1e-9)
 
 
 @pytest.mark.quick
@@ -183,10 +198,11 @@ def test_stated_range_is_the_enforced_one(function):
         stated = _stated_range(text)
         if stated is None or (name_of(function), name) in UNCHECKED or name not in _numbers(function):
             continue
-        step = 1.0 if parameters[name].annotation is int else (stated[1] - stated[0]) * 1e-6
-        for outside in (stated[0] - step, stated[1] + step):
+        whole = parameters[name].annotation is int
+        for outside in (_beyond(stated[0], -1.0, whole), _beyond(stated[1], 1.0, whole)):
             refused = _refusal(function, **{name: outside})
             assert refused is not None, f"{name} is stated as {stated} and {outside} gets an answer"
+            assert blame_faults(refused, name, text) == [], f"{name} = {outside}"
         for end in stated:
             refused = _refusal(function, **{name: end})
             blamed = refused.name if isinstance(refused, ranges.OutOfRange) else None
@@ -259,3 +275,18 @@ def test_whole_docstring_has_no_fault():
 def test_broken_docstring_is_found(whole, broken, said):
     assert whole in GOOD
     assert any(said in fault for fault in faults(_made(GOOD.replace(whole, broken))))
+
+
+@pytest.mark.quick
+@pytest.mark.parametrize(
+    ("name", "unit", "said"),
+    (
+        ("length", "m", []),
+        ("width", "m", ["blames width"]),
+        ("length", "s", ["is in [s]"]),
+        ("length", "", ["is in []"]),
+    ),
+)
+def test_wrong_name_or_unit_in_a_refusal_is_found(name, unit, said):
+    found = blame_faults(ranges.OutOfRange(name, 11.0, 0.0, 10.0, unit), "length", "How far, [m]; 0 to 10.")
+    assert [fault.partition(":")[0].partition(",")[0] for fault in found] == said

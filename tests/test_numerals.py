@@ -1,6 +1,7 @@
 """Numbers to text and back: what is typed is understood or asked about, what is shown is rounded exactly."""
 
 import ast
+import math
 import re
 from decimal import ROUND_HALF_UP, Context, Decimal
 from fractions import Fraction
@@ -143,6 +144,8 @@ def test_empty_box_is_blank_not_zero(typed):
         ("1.234,5", ("1234.5",)),
         ("1,234,567", ("1234567",)),
         ("1,23,456.7", ("123456.7",)),
+        ("1.234,567,8", ("1234567.8",)),
+        ("1,234.567.8", ("1234567.8",)),
     ),
 )
 def test_question_offers_readings_that_are_then_understood(typed, readings):
@@ -151,6 +154,58 @@ def test_question_offers_readings_that_are_then_understood(typed, readings):
     assert caught.value.readings == readings
     for reading in readings:
         assert numerals.parse(reading) == float(reading)
+
+
+@pytest.mark.parametrize(
+    ("typed", "plain"),
+    (
+        *[("1" + space + "5", "1 5") for space in ("\u00a0", "\u202f", "\u2009", "\t", "\n", "\r", "\x0b", "\x0c")],
+        ("300 \u212a", "300 K"),
+        (" X5X ", "X5X"),
+        ("X\u00bdX", "X 1/2X"),
+        ("\u30005", "\u30005"),
+    ),
+)
+def test_signs_are_made_plain_and_nothing_else(typed, plain):
+    assert numerals.tidy(typed) == plain
+
+
+@pytest.mark.parametrize(("text", "is_number"), (("0123456789", True), ("", False), ("1X", False), ("\u0663", False)))
+def test_digits_are_0_to_9(text, is_number):
+    assert numerals.all_digits(text) == is_number
+
+
+# How long a number may be: 15 digits and a power of ten that is an exact double, 6 digits each part of a fraction.
+@pytest.mark.parametrize(
+    ("typed", "expected"),
+    (
+        ("123456789012345", 123456789012345.0),
+        ("1234567890123456", "number.too-long"),
+        ("100000000000000000000", 1e20),
+        ("1e22", 1e22),
+        ("1e23", "number.too-long"),
+        ("1e-22", 1e-22),
+        ("1e-23", "number.too-long"),
+        ("1e003", 1000.0),
+        ("1e0003", "number.too-long"),
+        ("999999/2", 499999.5),
+        ("1000000/2", "number.fraction"),
+        ("1/500000", 2e-6),
+        ("1/1000000", "number.fraction"),
+        ("+3/4", 0.75),
+        ("X3/4", "number.fraction"),
+        ("-X3/4", "number.fraction"),
+        ("X34", "number.unreadable"),
+        ("1ex", "number.unreadable"),
+    ),
+)
+def test_numbers_are_read_as_far_as_they_are_exact(typed, expected):
+    if isinstance(expected, float):
+        assert numerals.parse(typed) == expected
+    else:
+        with pytest.raises(numerals.BadNumber, match=expected) as refused:
+            numerals.parse(typed)
+        assert refused.value.reason == expected
 
 
 @given(st.text("0123456789.,-+/eE '", max_size=12))
@@ -192,6 +247,22 @@ def test_fractions_are_exact(whole, top, bottom):
 def test_unit_suffix_is_split_off(number, unit):
     for typed in (number + unit, number + " " + unit, " " + number + "\u00a0" + unit + " "):
         assert numerals.split_unit(typed) == (number, unit)
+
+
+# What no unit is, and what an exponent is not: all of it comes back as the unit, to be named in the refusal.
+@pytest.mark.parametrize(
+    ("typed", "number", "unit"),
+    (
+        ("5X", "5", "X"),
+        ("5 X ", "5", "X"),
+        ("5X3", "5", "X3"),
+        ("5eX3", "5", "eX3"),
+        ("5e+-3", "5", "e+-3"),
+        ("e5", "", "e5"),
+    ),
+)
+def test_what_is_no_number_is_split_off_whole(typed, number, unit):
+    assert numerals.split_unit(typed) == (number, unit)
 
 
 # ---------------------------------------------------------------- numbers to text
@@ -254,15 +325,32 @@ def test_fixed_is_half_up_on_the_guarded_value(value, places):
         (78.4, 10, "78.4"),
         (0.1 + 0.2, 10, "0.3"),
         (1e16, 10, "1e16"),
+        (123456.0, 6, "123\u202f456"),
+        (999999999999.0, 10, "1e12"),
+        (123456789012.0, 4, "123\u202f500\u202f000\u202f000"),
+        (1234567890123.0, 4, "1.235e12"),
+        (0.000001234, 4, "0.000001234"),
+        (0.0000001234, 4, "1.234e-7"),
     ),
 )
 def test_shape_of_shown_numbers(value, figures, text):
     assert numerals.significant(value, figures) == text
 
 
+def test_four_figures_unless_told_otherwise():
+    assert numerals.significant(123456.0) == "123\u202f500"
+
+
 @pytest.mark.parametrize(
     ("value", "places", "text"),
-    ((0.0, 2, "0.00"), (-0.001, 2, "0.00"), (0.0625, 3, "0.063"), (12345.6, 1, "12\u202f345.6"), (-1.0, 0, "\u22121")),
+    (
+        (0.0, 2, "0.00"),
+        (-0.001, 2, "0.00"),
+        (0.0625, 3, "0.063"),
+        (12345.6, 1, "12\u202f345.6"),
+        (-1.0, 0, "\u22121"),
+        (0.5, 1, "0.5"),
+    ),
 )
 def test_shape_of_fixed_decimals(value, places, text):
     assert numerals.fixed(value, places) == text
@@ -279,6 +367,21 @@ def test_plain_text_reads_back_as_the_settled_number(value):
 def test_settling_twice_changes_nothing(value, figures):
     settled = numerals.settle(value, figures)
     assert numerals.settle(settled, figures) == settled
+
+
+@pytest.mark.parametrize(
+    ("value", "settled"),
+    (
+        (1.00000000000001e31, 1e31),
+        (1.00000000000001e-13, 1e-13),
+        (1.00000000000001e32, 1.00000000000001e32),
+        (1.00000000000001e-14, 1.00000000000001e-14),
+        (math.inf, math.inf),
+        (-math.inf, -math.inf),
+    ),
+)
+def test_settling_reaches_as_far_as_powers_of_ten_are_exact(value, settled):
+    assert numerals.settle(value) == settled
 
 
 @given(sizes)

@@ -126,6 +126,18 @@ def test_unit_is_read_as_written_and_as_shown(unit):
         assert numerals.split_unit("5 " + units.sign(unit)) == ("5", units.sign(unit))
 
 
+@pytest.mark.parametrize(
+    ("unit", "shown"), (("degF", "°F"), ("degC", "°C"), ("m3", "m³"), ("mm", "mm"), ("psi", "psi"))
+)
+def test_unit_is_shown_as_readers_expect_it(unit, shown):
+    assert units.sign(unit) == shown
+
+
+@pytest.mark.parametrize("unit", NAMES)
+def test_unit_is_read_in_capitals(unit):
+    assert units.named(unit.upper()) == unit
+
+
 @pytest.mark.parametrize("spelling", sorted(SPELLINGS))
 def test_spelling_means_a_unit_and_can_be_typed(spelling):
     assert SPELLINGS[spelling] in NAMES

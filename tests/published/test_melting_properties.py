@@ -125,6 +125,9 @@ def test_a_stick_out_that_cannot_be_is_refused():
         melting_rate.electrode_extension_for(0.050, 200.0, 0.30e-3, 5.0e-5)  # below the arc term alone
     assert refusal.value.name == "electrode_extension"
     with pytest.raises(ranges.OutOfRange) as refusal:
+        melting_rate.electrode_extension_for(0.30e-3 * 200.0 + 5.0e-5 * 0.031 * 40000.0, 200.0, 0.30e-3, 5.0e-5)
+    assert (refusal.value.name, refusal.value.high) == ("electrode_extension", 0.030)
+    with pytest.raises(ranges.OutOfRange) as refusal:
         melting_rate.electrode_extension(0.006, 0.005)
     assert refusal.value.name == "electrode_extension"
     with pytest.raises(ranges.OutOfRange) as refusal:

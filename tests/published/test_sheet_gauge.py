@@ -506,6 +506,13 @@ def test_nearest_fraction_is_within_half_a_sixty_fourth_and_reduced(sixty_fourth
         assert math.gcd(int(top), int(bottom)) == 1
 
 
+def test_metal_nobody_reads_64ths_of_is_refused():
+    gauge_tables.nearest_fraction(0.3)
+    with pytest.raises(ranges.OutOfRange) as refused:
+        gauge_tables.nearest_fraction(0.3001)
+    assert (refused.value.name, refused.value.high, refused.value.unit) == ("thickness", 0.3, "m")
+
+
 def test_metal_too_thin_for_a_fraction_is_refused():
     assert gauge_tables.nearest_fraction(INCH / 128)[0] == "1/64"
     with pytest.raises(ranges.OutOfRange):

@@ -24,9 +24,9 @@ export default defineConfig([
   },
   {
     files: ['**/*.js'],
-    ignores: ['worker.js', 'eslint.config.js'],
+    ignores: ['worker.js', 'worker/*.js', 'eslint.config.js'],
     languageOptions: { globals: globals.browser },
   },
-  { files: ['worker.js'], languageOptions: { globals: globals.serviceworker } },
+  { files: ['worker.js', 'worker/*.js'], languageOptions: { globals: globals.serviceworker } },
   { files: ['*.mjs', 'eslint.config.js'], languageOptions: { globals: globals.node } },
 ]);

@@ -1,7 +1,7 @@
 // @ts-check
 // The service worker: carries the book, and answers every dynamic GET by running the shared Python.
 // Bundled by build.mjs into one classic script; the server writes `self.BUILD = {...}` as its first line.
-import { loadMicroPython } from './built/micropython.mjs';
+import { start, takeImage } from './worker/python.js';
 
 /** @type {{ build: string, language: string, failed: string, precache: Record<string, string> }} */
 const BUILD = /** @type {any} */ (self).BUILD;
@@ -14,8 +14,7 @@ const REMEMBERED = PREFIX + 'replies-' + BUILD.build;
 const MOST_REMEMBERED = 60;
 const PYTHON = 'pocket.json';
 const WASM = 'static/built/micropython.wasm';
-const HEAP_BYTES = 2 * 1024 * 1024;
-const STACK_WORDS = 4096;
+const IMAGE = 'python.image';
 const NOT_OURS = ['worker.js', 'healthz'];
 const HTML = 'text/html; charset=utf-8';
 
@@ -23,7 +22,7 @@ const base = new URL('./', worker.location.href);
 /** @param {string} address */
 const absolute = address => new URL(address, base).href;
 /** @param {string} address */
-const carried = async address => (await caches.open(CARRIED)).match(absolute(address));
+const carried = address => caches.match(absolute(address), { cacheName: CARRIED });
 
 // ---------------------------------------------------------------- carrying
 
@@ -77,6 +76,8 @@ worker.addEventListener('activate', event => {
 
 worker.addEventListener('message', event => {
   if (event.data === 'take over') worker.skipWaiting();
+  // The next key press will want Python; not before, since starting it would hold up the page that asks.
+  if (event.data === 'wake') event.waitUntil(wake().catch(() => {}));
   if (event.data === 'which build' && event.ports[0]) event.ports[0].postMessage(BUILD.build);
 });
 
@@ -87,38 +88,36 @@ const networkFetch = self.fetch.bind(self);
 self.fetch = (input, options) =>
   String(input) === absolute(WASM) ? carried(WASM).then(found => found || networkFetch(input, options)) : networkFetch(input, options);
 
-/** @typedef {(path: string, pairs: string, partial: string, language: string, build: string) => string} Respond */
-/** @type {Promise<Respond> | undefined} */
-let booting;
+/** @type {ReturnType<typeof start> | undefined} */
+let started;
 
 function python() {
-  booting ??= boot().catch(error => {
-    booting = undefined; // the next request tries again
+  started ??= start(
+    absolute(WASM),
+    carried(IMAGE).then(found => found?.arrayBuffer()),
+    sources,
+  ).catch(error => {
+    forget(); // the next request tries again
     throw error;
   });
-  return booting;
+  return started;
 }
 
-/** @returns {Promise<Respond>} */
-async function boot() {
-  const [micropython, bundle] = await Promise.all([
-    loadMicroPython({ url: absolute(WASM), heapsize: HEAP_BYTES, pystack: STACK_WORDS, stdout: console.log, stderr: console.warn }),
-    carried(PYTHON).then(found => /** @type {Response} */ (found).json()),
-  ]);
-  const encoder = new TextEncoder(); // writing bytes is two to three times faster than writing strings
-  const made = new Set();
-  micropython.FS.mkdir('/book');
-  for (const [path, source] of Object.entries(bundle.files)) {
-    const parts = path.split('/').slice(0, -1);
-    for (let depth = 1; depth <= parts.length; depth++) {
-      const folder = '/book/' + parts.slice(0, depth).join('/');
-      if (!made.has(folder)) micropython.FS.mkdir(folder);
-      made.add(folder);
-    }
-    micropython.FS.writeFile('/book/' + path, encoder.encode(source));
-  }
-  micropython.runPython('import sys\nsys.path.insert(0, "/book")\nfrom webapp.pocket import respond_text');
-  return micropython.globals.get('respond_text');
+/** @returns {Promise<Record<string, string>>} */
+const sources = async () => (await /** @type {Response} */ (await carried(PYTHON)).json()).files;
+
+/** Start Python for the key press to come and, the first time, keep an image of it for all starts to come. */
+async function wake() {
+  const { micropython, fromImage } = await python();
+  if (fromImage || (await carried(IMAGE))) return;
+  const image = takeImage(micropython, Object.keys(await sources()));
+  if (image) await (await caches.open(CARRIED)).put(absolute(IMAGE), new Response(image));
+}
+
+/** Another start is needed, from the sources: the instance is dead, and the image may have killed it. */
+async function forget() {
+  started = undefined;
+  await (await caches.open(CARRIED)).delete(absolute(IMAGE));
 }
 
 /**
@@ -126,7 +125,7 @@ async function boot() {
  * @param {URL} url @param {boolean} partial
  */
 async function answer(url, partial) {
-  const respond = await python();
+  const { respond } = await python();
   const path = '/' + decoded(url.pathname.slice(base.pathname.length));
   const text = respond(path, JSON.stringify([...url.searchParams]), partial ? 'yes' : 'no', BUILD.language, BUILD.build);
   const head = text.slice(0, text.indexOf('\n'));
@@ -173,11 +172,8 @@ async function dynamic(event, url) {
   url.hash = '';
   try {
     if (!partial) {
-      const before = await (await caches.open(REMEMBERED)).match(url.href);
-      if (before) {
-        event.waitUntil(python().catch(() => {})); // the next key press will want it
-        return before;
-      }
+      const before = await caches.match(url.href, { cacheName: REMEMBERED });
+      if (before) return before;
     }
     const reply = await answer(url, partial);
     if (!partial && reply.status === 200) event.waitUntil(remember(url, reply.clone()));
@@ -185,7 +181,7 @@ async function dynamic(event, url) {
   } catch (error) {
     console.warn('Python on the phone failed', error);
     // An error that Python raised leaves it usable; anything else leaves a dead instance.
-    if (!(error instanceof Error && error.name === 'PythonError')) booting = undefined;
+    if (!(error instanceof Error && error.name === 'PythonError')) event.waitUntil(forget());
     return networkFetch(event.request).catch(() => failed(partial));
   }
 }

@@ -1,6 +1,8 @@
 // @ts-check
 // Keeping the book on this phone: the service worker, and saying plainly how far that got.
 
+const WAKE_AFTER_MS = 100;
+
 /** Register the worker, say when the book is on the phone, and offer a new version when one waits. */
 export async function keepOnPhone() {
   const state = document.querySelector('[data-phone-state]');
@@ -14,6 +16,7 @@ export async function keepOnPhone() {
   // A page that the worker gave is on the phone, signal or none.
   if (navigator.serviceWorker.controller) say(state.dataset.ready ?? '', 'ready');
   else say(state.dataset.notYet ?? '', 'not-yet');
+  navigator.serviceWorker.ready.then(wakeOnceDrawn);
   try {
     const registration = await navigator.serviceWorker.register('worker.js', { updateViaCache: 'none' });
     await navigator.serviceWorker.ready;
@@ -23,6 +26,16 @@ export async function keepOnPhone() {
     // Registering asks for a new version, which fails without a signal; the book may be here all the same.
     if (!navigator.serviceWorker.controller) say(state.dataset.failed ?? '', 'failed');
   }
+}
+
+/**
+ * Have Python started for the first key press, but only once the page that is opening needs nothing more.
+ * @param {ServiceWorkerRegistration} registration
+ */
+function wakeOnceDrawn(registration) {
+  const wake = () => setTimeout(() => registration.active?.postMessage('wake'), WAKE_AFTER_MS);
+  if (document.readyState === 'complete') wake();
+  else window.addEventListener('load', wake);
 }
 
 /** @param {ServiceWorkerRegistration} registration @param {(word: string, name: string) => void} say */

@@ -1,0 +1,174 @@
+"""How fast the book opens and answers: `.venv/bin/python -m tests.bench` measures it and prints one table.
+
+It takes about ten minutes and wants root, to hold the whole browser to half and to a quarter of one core (`held.py`
+says how); without, only the column at full speed is measured. `--rounds 3` is quicker and rougher, `--only keys`
+(or `opening`, `stops`, `bytes`, `server`) measures one part. In all but the baseline the server is dead.
+"""
+
+import argparse
+import gzip
+import subprocess
+import sys
+import tempfile
+from contextlib import ExitStack
+from itertools import count
+from pathlib import Path
+from statistics import median, quantiles
+
+from playwright.sync_api import Playwright, sync_playwright
+
+from tests.bench import keying, opening, serving
+from tests.bench.browser import Phone, Server, learn, question
+from tests.bench.held import HeldGroup, NoControlGroup
+from webapp.bundle import Bundle
+from webapp.environment import find_chromium
+
+PARTS = ("opening", "keys", "stops", "bytes", "server")
+FULL, HALF, QUARTER = "full speed", "half a core", "quarter core"
+CORES = {FULL: None, HALF: 0.5, QUARTER: 0.25}
+KEYS = 100
+LOOP = "import time; t = time.perf_counter(); sum(range(20_000_000)); print(time.perf_counter() - t)"
+
+Table = dict[str, dict[str, str]]
+
+
+def judged(value: float, text: str, most: float | None = None, least: float | None = None) -> str:
+    """Return the text of a measurement, marked if it misses its target."""
+    missed = (most is not None and value > most) or (least is not None and value < least)
+    return text + (" MISSED" if missed else "")
+
+
+class Bench:
+    """The browser's control group, the phone that met its server once, and the phone that never had a worker."""
+
+    def __init__(self, stack: ExitStack, playwright: Playwright, rounds: int) -> None:
+        self.rounds = rounds
+        self.fresh = count(1)  # of questions that nobody asked before
+        self.table: Table = {}
+        self.targets: dict[str, str] = {}
+        folder = Path(stack.enter_context(tempfile.TemporaryDirectory(prefix="bench-", ignore_cleanup_errors=True)))
+        chromium = Path(find_chromium() or "chromium")
+        self.loop = Path(sys.executable)
+        self.group: HeldGroup | None = None
+        try:
+            self.group = HeldGroup("browser")
+            others = HeldGroup("others")
+        except NoControlGroup as reason:
+            print(f"Measured only at full speed: {reason}.", file=sys.stderr)
+        else:
+            stack.callback(self.group.close)
+            stack.callback(others.close)
+            others.join()  # servers and clients too must not wait for what else this machine does
+            chromium = self.group.launcher(str(chromium), folder / "chromium")
+            self.loop = self.group.launcher(sys.executable, folder / "loop")
+        self.phone = Phone(playwright, chromium, folder / "phone", workers=True)
+        self.plain = Phone(playwright, chromium, folder / "plain", workers=False)
+        self.dead = Server("webapp.serve", "--port", "0", "--data", str(folder / "dead"))
+        self.live = Server("webapp.serve", "--port", "0", "--data", str(folder / "live"))
+        stack.callback(self.live.kill)
+        learn(self.phone, self.dead, question("24"))
+        learn(self.plain, self.live, question("24"))
+        self.dead.kill()
+
+    def note(self, what: str, speed: str, cell: str, target: str = "") -> None:
+        """Put a cell into the table."""
+        self.table.setdefault(what, {})[speed] = cell
+        self.targets[what] = target
+        print(f"{speed}: {what}: {cell}", file=sys.stderr, flush=True)
+
+    def hold(self, speed: str) -> None:
+        """Hold the browser to a speed, and note how much longer a plain loop then takes."""
+        assert self.group is not None or speed == FULL
+        taken = []
+        for cores in (None, CORES[speed]):
+            if self.group is not None:
+                self.group.hold(cores)
+            taken.append(float(subprocess.run([self.loop, "-c", LOOP], capture_output=True, check=True).stdout))
+        self.note("a plain loop takes this much longer", speed, f"{taken[1] / taken[0]:.1f} x")
+
+    def opening(self, speed: str) -> None:
+        """Cold openings."""
+        found = opening.cold_openings(self.phone, self.plain, self.dead, self.live, self.rounds, self.fresh)
+        most = 1.5 if speed == HALF else 1.2
+        plain = found["plain"].medians()
+        for way, words in (
+            ("plain", "cold, live server, no worker"),
+            ("again", "cold offline, same question again"),
+            ("new", "cold offline, new question"),
+        ):
+            for name, value, base in zip(("first paint", "answer"), found[way].medians(), plain, strict=True):
+                cell = f"{value:.0f} ms"
+                if way != "plain":
+                    cell = judged(value / base, f"{cell} {value / base:.2f} x", most)
+                self.note(f"{words}: {name}", speed, cell, "" if way == "plain" else "1.2, 1.5, 1.2 x")
+
+    def keys(self, speed: str) -> None:
+        """Keys in an open calculator."""
+        times = keying.keys(self.phone, self.dead, KEYS)
+        self.note("key to answer beyond the debounce, p50", speed, f"{median(times):.0f} ms")
+        late = quantiles(times, n=20)[-1]
+        most = {FULL: 20.0, QUARTER: 60.0}.get(speed)
+        self.note("key to answer beyond the debounce, p95", speed, judged(late, f"{late:.0f} ms", most), "20, -, 60 ms")
+
+    def stops(self, speed: str) -> None:
+        """Keys just after the browser has ended the worker."""
+        times = keying.keys_after_a_stop(self.phone, self.dead)
+        most = 500.0 if speed == QUARTER else None
+        for name, value in (("median", median(times)), ("longest", max(times))):
+            cell = judged(value, f"{value:.0f} ms", most)
+            self.note(f"key to answer, worker stopped, {name} of {len(times)}", speed, cell, "-, -, 500 ms")
+
+    def bytes(self) -> None:
+        """What the phone carries."""
+        parts = Bundle().gzipped_parts()
+        small = sum(len(gzip.compress(content, 9)) for content in parts.values())
+        self.note("carried, as it is", FULL, f"{sum(len(content) for content in parts.values()) / 1000:.0f} kB")
+        self.note("carried, gzip -9", FULL, judged(small, f"{small / 1000:.0f} kB", 350_000), "350 kB")
+
+    def server(self) -> None:
+        """Answers a second."""
+        bare = Server("tests.bench.bare")
+        try:
+            rates = serving.rates(self.live.address, bare.address, max(3, self.rounds // 2))
+        finally:
+            bare.kill()
+        most = rates["bare"].per_second()
+        self.note("server, bare Flask view", FULL, f"{most:.0f} /s")
+        for name in ("region", "page", "json"):
+            rate = rates[name].per_second()
+            cell = judged(rate / most, f"{rate:.0f} /s {rate / most:.2f} x", least=0.5)
+            self.note(f"server, answers as {name}", FULL, cell, "0.5 x")
+
+    def show(self) -> None:
+        """Print the table."""
+        print(f"{'':46}" + "".join(f"{speed:>22}" for speed in CORES) + "   hoped for")
+        for what, cells in self.table.items():
+            line = f"{what:46}" + "".join(f"{cells.get(speed, ''):>22}" for speed in CORES)
+            print((line + "   " + self.targets[what]).rstrip())
+
+
+def main() -> int:
+    """Measure what was asked for and print it; return the exit status."""
+    parser = argparse.ArgumentParser(prog="python -m tests.bench", description="Measure how fast the book is.")
+    parser.add_argument("--rounds", type=int, default=7, help="runs of each cold opening (default 7)")
+    parser.add_argument("--only", choices=PARTS, action="append", help="measure this part; may be given again")
+    options = parser.parse_args()
+    parts = options.only or PARTS
+    with ExitStack() as stack:
+        bench = Bench(stack, stack.enter_context(sync_playwright()), options.rounds)
+        for speed in CORES if bench.group is not None else (FULL,):
+            if not {"opening", "keys", "stops"}.intersection(parts):
+                break
+            bench.hold(speed)
+            for part, measure in (("opening", bench.opening), ("keys", bench.keys), ("stops", bench.stops)):
+                if part in parts:
+                    measure(speed)
+        for part, count_up in (("bytes", bench.bytes), ("server", bench.server)):
+            if part in parts:
+                count_up()
+        bench.show()
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -328,12 +328,15 @@ def _units_choice(filled: Filled) -> str:
 
 
 def shared_query(filled: Filled) -> str:
-    """Return the query of a link that gives this answer to somebody else: each number with its unit."""
+    """Return the query of a link that gives this answer to somebody else: each number with its unit.
+
+    A choice left at its default is left out, so that the link stays short enough to read.
+    """
     pairs = []
     for name in _box_names(filled):
         typed = filled.typed.get(name, "")
         field = _field_named(filled, name)
-        if typed == "":
+        if typed == "" or (isinstance(field, Choice) and typed == field.default):
             continue
         if isinstance(field, Quantity):
             number, unit = _box(filled, field, name)

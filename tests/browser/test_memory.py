@@ -59,7 +59,7 @@ def page(reopened):
 
 
 def open_question(page, name):
-    page.locator(".questions").get_by_role("link", name=name).tap()
+    page.locator(".questions a", has=page.locator("strong", has_text=name)).first.tap()
     page.wait_for_selector("form")
 
 

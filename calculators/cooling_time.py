@@ -301,7 +301,7 @@ ENGLISH = {
     "field.joint": "Weld",
     "option.joint.bead-on-plate": "Bead on plate",
     "option.joint.butt-passes": "Passes in a butt joint",
-    "option.joint.corner-fillet": "One-pass fillet on a corner joint",
+    "option.joint.corner-fillet": "One-pass corner fillet",
     "option.joint.tee-fillet": "One-pass fillet on a T joint",
     "field.heat_input": "Heat input",
     "hint.heat_input": "With the efficiency in it. Volts times amps over travel alone is too high.",

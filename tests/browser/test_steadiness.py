@@ -52,6 +52,7 @@ def test_nothing_moves_when_the_phone_answers(observed, server):
 def test_a_press_shows_at_once(phone, server):
     page = visit(phone, server.address + "heat-input")
     button = page.locator(".preset").first
+    button.evaluate("each => each.scrollIntoView({ block: 'center' })")  # clear of the answer at the foot
     place = box_of(button)
     before = button.evaluate("each => getComputedStyle(each).backgroundColor")
     page.mouse.move(place["x"] + 20, place["y"] + 20)

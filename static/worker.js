@@ -108,9 +108,10 @@ const sources = async () => (await /** @type {Response} */ (await carried(PYTHON
 
 /** Start Python for the key press to come and, the first time, keep an image of it for all starts to come. */
 async function wake() {
-  const { micropython, fromImage } = await python();
-  if (fromImage || (await carried(IMAGE))) return;
-  const image = takeImage(micropython, Object.keys(await sources()));
+  if ((await python()).fromImage || (await carried(IMAGE))) return;
+  const paths = Object.keys(await sources());
+  const { micropython } = await python(); // asked again: the one before may have died meanwhile
+  const image = takeImage(micropython, paths);
   if (image) await (await caches.open(CARRIED)).put(absolute(IMAGE), new Response(image));
 }
 

@@ -48,7 +48,7 @@ class Reply:
 
 def _printable(text: str) -> str:
     """Return text without control characters; a NUL would cut the reply short on its way out of the phone's Python."""
-    if all(character >= " " for character in text):
+    if not text or min(text) >= " ":
         return text
     return "".join(character if character >= " " else " " for character in text)
 

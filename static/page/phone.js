@@ -16,7 +16,7 @@ export async function keepOnPhone() {
   // A page that the worker gave is on the phone, signal or none.
   if (navigator.serviceWorker.controller) say(state.dataset.ready ?? '', 'ready');
   else say(state.dataset.notYet ?? '', 'not-yet');
-  navigator.serviceWorker.ready.then(wakeOnceDrawn);
+  navigator.serviceWorker.ready.then(keepAwake);
   try {
     const registration = await navigator.serviceWorker.register('worker.js', { updateViaCache: 'none' });
     await navigator.serviceWorker.ready;
@@ -29,13 +29,16 @@ export async function keepOnPhone() {
 }
 
 /**
- * Have Python started for the first key press, but only once the page that is opening needs nothing more.
+ * Have Python started before a question needs it: once the page that is opening needs nothing more, and at the touch
+ * of a box, since the browser ends a worker that rests. At a key it would be too late, and get in the way.
  * @param {ServiceWorkerRegistration} registration
  */
-function wakeOnceDrawn(registration) {
-  const wake = () => setTimeout(() => registration.active?.postMessage('wake'), WAKE_AFTER_MS);
-  if (document.readyState === 'complete') wake();
-  else window.addEventListener('load', wake);
+function keepAwake(registration) {
+  const wake = () => registration.active?.postMessage('wake');
+  const wakeOnceDrawn = () => setTimeout(wake, WAKE_AFTER_MS);
+  if (document.readyState === 'complete') wakeOnceDrawn();
+  else window.addEventListener('load', wakeOnceDrawn);
+  document.addEventListener('focusin', wake);
 }
 
 /** @param {ServiceWorkerRegistration} registration @param {(word: string, name: string) => void} say */

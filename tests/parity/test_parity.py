@@ -107,6 +107,7 @@ def _planted(given):
     found.notes = found.notes + (_say("heat-input.planted", text={text}),)
     return found
 CALCULATOR.answer = _planted
+CALCULATOR.english = dict(CALCULATOR.english)  # the words are shared with the calculator on the shelf
 CALCULATOR.english["planted"] = "{{text}}"
 """
 SILENT = {

@@ -115,11 +115,18 @@ def was_typed(field: Field, prefix: str, typed: dict[str, str]) -> bool:
     """Return whether a field holds anything; of rows, what stands in a choice was perhaps never chosen."""
     if not isinstance(field, Rows):
         return typed.get(prefix + field.name, "") != ""
+    if not rows_were_sent(field, typed):
+        return False
     for number in range(1, field.most + 1):
         for each in field.fields:
             if not isinstance(each, Choice) and typed.get(field.name + "-" + str(number) + "-" + each.name, "") != "":
                 return True
     return False
+
+
+def rows_were_sent(field: Rows, typed: dict[str, str]) -> bool:
+    """Return whether any box of a repeated field came in at all; mostly none does, and there are dozens to look for."""
+    return any(name.startswith(field.name + "-") for name in typed)
 
 
 def _remember_unit(field: Field, unit: str, given: Given) -> None:
@@ -161,7 +168,7 @@ def _read_rows(
     calculator: Calculator, field: Rows, typed: dict[str, str], given: Given, errors: list[tuple[str, Message]]
 ) -> bool:
     rows = []
-    for number in range(1, field.most + 1):
+    for number in range(1, field.most + 1 if rows_were_sent(field, typed) else 1):
         row = Given()
         row.place = number
         if read_fields(calculator, field.fields, typed, field.name + "-" + str(number) + "-", row, errors):

@@ -332,40 +332,25 @@ def shared_query(filled: Filled) -> str:
 
     A choice left at its default is left out, so that the link stays short enough to read.
     """
-    pairs = []
-    for name in _box_names(filled):
-        typed = filled.typed.get(name, "")
-        field = _field_named(filled, name)
-        if typed == "" or (isinstance(field, Choice) and typed == field.default):
-            continue
-        if isinstance(field, Quantity):
-            number, unit = _box(filled, field, name)
-            known = numerals.tidy(number).lower() != UNKNOWN
-            typed = number + " " + unit if unit and known else number
-        pairs.append((name, typed))
+    pairs: list[tuple[str, str]] = []
+    for field in filled.calculator.fields:
+        if not isinstance(field, Rows):
+            _share(filled, field, field.name, pairs)
+        elif reading.rows_were_sent(field, filled.typed):
+            for number in range(1, field.most + 1):
+                for each in field.fields:
+                    _share(filled, each, field.name + "-" + str(number) + "-" + each.name, pairs)
     if filled.context.system != "us":
         pairs.append(("units", filled.context.system))
     return query(pairs)
 
 
-def _box_names(filled: Filled) -> list[str]:
-    names = []
-    for field in filled.calculator.fields:
-        if isinstance(field, Rows):
-            for number in range(1, field.most + 1):
-                for each in field.fields:
-                    names.append(field.name + "-" + str(number) + "-" + each.name)
-        else:
-            names.append(field.name)
-    return names
-
-
-def _field_named(filled: Filled, name: str) -> Field:
-    parts = name.split("-")
-    if len(parts) == 3:
-        rows = filled.calculator.field(parts[0])
-        if isinstance(rows, Rows):
-            for each in rows.fields:
-                if each.name == parts[2]:
-                    return each
-    return filled.calculator.field(name)
+def _share(filled: Filled, field: Field, name: str, pairs: list[tuple[str, str]]) -> None:
+    typed = filled.typed.get(name, "")
+    if typed == "" or (isinstance(field, Choice) and typed == field.default):
+        return
+    if isinstance(field, Quantity):
+        number, unit = _box(filled, field, name)
+        known = numerals.tidy(number).lower() != UNKNOWN
+        typed = number + " " + unit if unit and known else number
+    pairs.append((name, typed))

@@ -61,7 +61,8 @@ class Outline:
             self._standing(root, across, up, first, size)
         else:
             self._lying(root, size)
-        for name, point in (("toe", toe), ("far_toe", far_toe), ("root", root), ("foot", _foot(root, toe, far_toe))):
+        foot = _nearer(_foot(root, toe, far_toe), root, max(-section.bulge, 0.0))
+        for name, point in (("toe", toe), ("far_toe", far_toe), ("root", root), ("foot", foot)):
             self._mark(name, point)
 
     def _standing(self, root: "Point", across: float, up: float, first: float, size: float) -> None:
@@ -198,3 +199,10 @@ def _foot(point: "Point", start: "Point", end: "Point") -> "Point":
     run, rise = to_x - x, to_y - y
     share = ((point[0] - x) * run + (point[1] - y) * rise) / (run * run + rise * rise)
     return (x + share * run, y + share * rise)
+
+
+def _nearer(point: "Point", goal: "Point", distance: float) -> "Point":
+    """Return a point moved straight towards a goal that is further off than the distance."""
+    (x, y), (to_x, to_y) = point, goal
+    share = distance / math.sqrt((to_x - x) * (to_x - x) + (to_y - y) * (to_y - y))
+    return (x + share * (to_x - x), y + share * (to_y - y))

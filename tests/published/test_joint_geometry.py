@@ -323,6 +323,7 @@ def test_throat_is_the_shortest_way_over_the_drawn_weld(case):
         assert throat <= shortest + 0.03
         if found.bulge == 0.0 or (found.legs[0] == found.legs[1] and not found.gap):
             assert throat == pytest.approx(shortest, abs=0.03)
+    assert math.dist(root, outline.marks["foot"]) / 100.0 == pytest.approx(throat, abs=0.03)  # the dashed line
 
 
 def _distance(point, start, end):

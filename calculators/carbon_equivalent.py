@@ -327,5 +327,5 @@ CALCULATOR = Calculator(
     answer=_answer,
     english=ENGLISH,
     sources=(IIW, METHOD_B, ITO_BESSYO, D1_1_ANNEX, BANDS, INDEX_GROUPS, TESTED, TYPICAL_HEATS),
-    place=33,
+    place=40,
 )

@@ -3,6 +3,7 @@
 ENGLISH = {
     "title": "Carbon equivalent",
     "question": "How much does this steel harden beside a weld, by its certificate?",
+    "found-by": "ce cet pcm cev chemistry mill certificate cert hardness crack weldability",
     "lead": "Copy the chemistry from the mill certificate, in %. Type 0 where it says 0, Not known where it does not say.",
     "field.chemistry": "Chemistry from",
     "hint.chemistry": "A grade fills the blanks with typical values. They are not your steel's.",

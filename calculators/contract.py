@@ -406,7 +406,8 @@ class Calculator:
     `prepare(given)` may fill blanks that another field decides (and must say so in the answer); `answer(given)` is
     called once all required relations are closed, and returns the Answer or raises Refusal or OutOfRange.
     `english` holds the sentences of its own ids; they are looked up as `<name>.<id>`. `sources` are all it may name;
-    `place` is where it stands in the list of questions, in the order of the work.
+    `place` is where it stands in the list of questions, in the order of the work. `fold_from` names the field from
+    which on the form is folded away: what most readers leave as it is.
     """
 
     def __init__(
@@ -419,6 +420,7 @@ class Calculator:
         place: int,
         relations: tuple[Relation, ...] = (),
         prepare: "Callable[[Given], None] | None" = None,
+        fold_from: str = "",
     ) -> None:
         self.name = name
         self.fields = fields
@@ -428,6 +430,7 @@ class Calculator:
         self.place = place
         self.relations = relations
         self.prepare = prepare
+        self.fold_from = fold_from
 
     def field(self, name: str) -> Field:
         """Return the field of that name; KeyError if there is none."""

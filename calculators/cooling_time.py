@@ -297,6 +297,7 @@ def _next(given: Given, plate: _Plate) -> tuple[Next, ...]:
 ENGLISH = {
     "title": "Cooling time t8/5",
     "question": "How fast does this weld cool from 800 to 500 °C, and what heat input gives the time I need?",
+    "found-by": "t85 cool cooling rate hardness haz",
     "lead": "For steel. Leave one of the four numbers blank: it is worked out.",
     "field.joint": "Weld",
     "option.joint.bead-on-plate": "Bead on plate",
@@ -387,5 +388,5 @@ CALCULATOR = Calculator(
     answer=_answer,
     english=ENGLISH,
     sources=(EN_1011_2, FACTORS, EFFICIENCY, SEW_088),
-    place=42,
+    place=46,
 )

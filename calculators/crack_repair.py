@@ -368,5 +368,6 @@ CALCULATOR = Calculator(
     answer=_answer,
     english=ENGLISH,
     sources=OWN + PREHEAT_SOURCES,
-    place=75,
+    place=72,
+    fold_from="included_angle",
 )  # fmt: skip

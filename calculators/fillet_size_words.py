@@ -3,6 +3,7 @@
 ENGLISH = {
     "title": "Fillet size",
     "question": "How big must a fillet weld be, and what does this one carry?",
+    "found-by": "leg throat strength load carry force hold minimum size gusset bracket lug structural",
     "lead": "Leave leg or force blank: it is worked out. Thickness alone gives the smallest leg.",
     "field.method": "Code",
     "hint.method": "ASD takes loads as they are. LRFD and Eurocode take loads already multiplied by their load factors.",

@@ -3,6 +3,7 @@
 ENGLISH = {
     "title": "Gas supply",
     "question": "Will the gas last, and what is left in the cylinder?",
+    "found-by": "bottle cylinder tank cfh psi argon co2 c25 left last finish empty pressure gauge run out flow",
     "lead": "Leave one of pressure, flow and arc time blank. Leave flow and time blank to see what is left.",
     "field.gas": "Gas",
     "option.gas.argon-carbon-dioxide": "Argon with carbon dioxide",

@@ -337,5 +337,5 @@ CALCULATOR = Calculator(
     answer=_answer,
     english=ENGLISH,
     sources=_SOURCES["passes"],
-    place=40,
+    place=44,
 )

@@ -3,6 +3,7 @@
 ENGLISH = {
     "title": "Heat input",
     "question": "How much heat goes into each inch of weld, and am I inside the limit?",
+    "found-by": "kj joules kilojoules arc energy volts amps limit wps pulse power",
     "lead": "Leave one of voltage, current, travel speed and heat input blank: it is worked out.",
     "field.measured_by": "What was measured",
     "option.measured_by.meters": "Volts and amps, steady arc",

@@ -429,4 +429,5 @@ CALCULATOR = Calculator(
     english=ENGLISH,
     sources=(TWI_95, GEOMETRY, OVERWELD, EFFICIENCY, FACTORS, GAP_RULE, ANGLE_RULE, CONVEXITY),
     place=30,
+    fold_from="second_leg",
 )  # fmt: skip

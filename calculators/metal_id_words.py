@@ -3,6 +3,7 @@
 ENGLISH = {
     "title": "Which metal is it?",
     "question": "What is this part made of, and may I weld it at all?",
+    "found-by": "identify unknown material steel iron cast casting stainless aluminum aluminium alloy magnet spark test weldable hook chain hitch frame roll cage tank drum wheel rim spring rebar",
     "lead": "Say what the part is first. Then the magnet. Each test narrows the list; no test proves it.",
     # ------------------------------------------------ what is asked
     "field.part": "What is the part?",

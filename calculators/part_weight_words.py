@@ -3,6 +3,7 @@
 ENGLISH = {
     "title": "Part weight",
     "question": "What does this piece weigh, for lifting it or quoting it?",
+    "found-by": "weigh heavy lift lifting mass kg pounds pipe schedule angle channel tube bar plate beam",
     "lead": "Leave one of length, pieces and weight blank. Pieces left blank with another blank counts as one.",
     "field.shape": "Shape",
     "option.shape.plate": "Plate",

@@ -384,5 +384,5 @@ CALCULATOR = Calculator(
     answer=_answer,
     english=ENGLISH,
     sources=ALL,
-    place=36,
+    place=42,
 )

@@ -362,6 +362,7 @@ def _next(sheet: _Sheet, current: float | None) -> tuple[Next, ...]:
 ENGLISH = {
     "title": "Sheet gauge",
     "question": "How thick is this gauge, or what gauge is this?",
+    "found-by": "gage ga gauges sheet metal thin plate tube wall caliper decimal fraction mm galvanized",
     "lead": "Choose the metal, then give the gauge or the thickness. Give both to check them.",
     "field.gauge_system": "Metal",
     "hint.gauge_system": "One gauge number is a different thickness in each.",

@@ -245,6 +245,7 @@ def _next(given: Given) -> tuple[Next, ...]:
 ENGLISH = {
     "title": "Weld shrinkage",
     "question": "How far will this weld pull, and what makes it less?",
+    "found-by": "warp distortion pull bend twist gap shrink preset",
     "lead": "For steel. Leave the shrinkage blank to work it out, or type it and leave another number blank.",
     "field.joint": "Joint",
     "option.joint.butt": "Butt joint",
@@ -357,5 +358,5 @@ CALCULATOR = Calculator(
     answer=_answer,
     english=ENGLISH,
     sources=(SPRARAGEN, BLODGETT, HANDBOOK, SCATTER, TWI_ALLOWANCES, TWI_DISTORTION, SHOP),
-    place=44,
+    place=36,
 )

@@ -281,6 +281,7 @@ def _next(given: Given, spool: _Spool) -> tuple[Next, ...]:
 ENGLISH = {
     "title": "Spool life",
     "question": "How long does the wire on this spool last, and how much do I bring?",
+    "found-by": "wire left roll spool drum remaining run out enough birdnest length reel empty",
     "lead": "Wire by mass, length or arc time: fill in one, and a wire feed speed to get from one to the other.",
     "field.remaining_by": "How the wire is known",
     "option.remaining_by.label": "Mass on its label",

@@ -194,6 +194,7 @@ def _next(given: Given) -> tuple[Next, ...]:
 ENGLISH = {
     "title": "Travel speed",
     "question": "How fast do I go for this bead, or what bead did I just lay?",
+    "found-by": "ips ipm speed bead timed pass fast slow",
     "lead": "Leave one of feed, wire, bead and travel blank. Time a bead to see what leg it comes to.",
     "field.wire_feed_speed": "Wire feed speed",
     "hint.wire_feed_speed": "What really comes out, not the mark on the dial.",
@@ -299,5 +300,5 @@ CALCULATOR = Calculator(
     answer=_answer,
     english=ENGLISH,
     sources=(BALANCE, WORKED, TWI_95, EFFICIENCY),
-    place=35,
+    place=34,
 )

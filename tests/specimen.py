@@ -180,6 +180,7 @@ def _verdict(given: Given, time: float) -> Verdict | None:
 
 ENGLISH = {
     "title": "Specimen",
+    "found-by": "example",
     "question": "Does every kind of field and answer work?",
     "lead": "Give all but one of length, time and speed.",
     "field.position": "Position",
@@ -302,4 +303,5 @@ CALCULATOR = Calculator(
     english=ENGLISH,
     sources=(GEOMETRY, HABIT),
     place=999,
+    fold_from="remark",
 )

@@ -262,6 +262,46 @@ def test_rows():
     assert parameter("extras-1-length")["schema"] == {"type": "string"}
 
 
+def folds(pairs):
+    """Return whether the fold of the form is open, and the names of the boxes in it."""
+    read = page(pairs)
+    (fold,) = [each for each in read.all("details") if each.has_class("more")]
+    inside = [each for each in read.elements if each.name in ("input", "select") and _within(each, fold)]
+    return "open" in fold.attributes, [each.attributes["name"] for each in inside]
+
+
+def _within(element, ancestor):
+    return element is not None and (element is ancestor or _within(element.parent, ancestor))
+
+
+@pytest.mark.parametrize(
+    ("pairs", "opened"),
+    [
+        ([], False),
+        ([("weld_length", "6 in")], False),
+        ([("extras-1-kind", "tack")], False),
+        ([("remark", "gate")], True),
+        ([("remark", "x" * 99)], True),
+        ([("extras-2-length", "2 in")], True),
+        ([("extras-1-length", "no number")], True),
+    ],
+)
+def test_what_is_folded_away_shows_when_it_holds_something(pairs, opened):
+    found, boxes = folds(pairs)
+    assert found is opened
+    assert (boxes[0], len(boxes)) == ("remark", 1 + 3 * 6)
+
+
+@pytest.mark.parametrize("name", shelf.names())
+def test_nothing_that_must_be_answered_is_folded_away(name):
+    asked = walking.calculator(name)
+    names = [field.name for field in asked.fields]
+    if not asked.fold_from:
+        return
+    for field in asked.fields[names.index(asked.fold_from) :]:
+        assert field.optional or (isinstance(field, Choice) and field.default), field.name
+
+
 def test_timer():
     button = one(each for each in page().all("button") if "data-timer" in each.attributes)
     assert button.attributes["data-timer"] == "arc_time"

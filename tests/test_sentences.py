@@ -31,6 +31,7 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
 OF_A_CALCULATOR = (
     ".title",
     ".question",
+    ".found-by",
     ".lead",
     ".field.",
     ".hint.",
@@ -112,6 +113,7 @@ def _declared_ids(asked: Calculator) -> Iterator[tuple[str, bool]]:
     """Return (id, whether it must be there) of everything looked up by name from a declaration."""
     yield "title", True
     yield "question", True
+    yield "found-by", True
     yield "lead", False
     for field in _all_fields(asked):
         yield f"field.{field.name}", True

@@ -67,11 +67,14 @@ def form(filled: Filled) -> str:
             'type="submit" class="visually-hidden" tabindex="-1" aria-hidden="true"',
         )
     ]
-    for field in calculator.fields:
-        if isinstance(field, Rows):
-            out.append(_rows(filled, field))
-        else:
-            out.append(_field(filled, field, "", filled.reply.given))
+    shown, folded = _fold(calculator)
+    for field in shown:
+        out.append(_any_field(filled, field))
+    if folded:
+        inner = [_any_field(filled, field) for field in folded]
+        opened = " open" if any(_holds_something(filled, field) for field in folded) else ""
+        inner.insert(0, tag("summary", filled.text(say("form.more"))))
+        out.append(tag("details", "".join(inner), 'class="more"' + opened))
     out.append(_units_choice(filled))
     out.append(tag("button", filled.text(say("form.work-out")), 'type="submit" class="primary"'))
     clear = tag("button", filled.text(say("form.clear")), 'type="button" class="quiet" data-clear hidden')
@@ -83,6 +86,26 @@ def form(filled: Filled) -> str:
         ' hx-sync="this:replace" data-calculator="' + address + '"'
     )
     return tag("form", "".join(out), attributes)
+
+
+def _fold(calculator: Calculator) -> tuple[tuple[Field, ...], tuple[Field, ...]]:
+    """Return the fields that show at once and those that are folded away."""
+    for index, field in enumerate(calculator.fields):
+        if field.name == calculator.fold_from:
+            return calculator.fields[:index], calculator.fields[index:]
+    return calculator.fields, ()
+
+
+def _holds_something(filled: Filled, field: Field) -> bool:
+    """Return whether a field was given a value of its own, or has an error: then it must be seen."""
+    typed = filled.typed.get(field.name, "")
+    if isinstance(field, Choice) and typed == (field.default or ""):
+        return False
+    return typed != "" or reading.was_typed(field, "", filled.typed) or field.name in filled.errors
+
+
+def _any_field(filled: Filled, field: Field) -> str:
+    return _rows(filled, field) if isinstance(field, Rows) else _field(filled, field, "", filled.reply.given)
 
 
 def _field(filled: Filled, field: Field, prefix: str, choices: Given) -> str:

@@ -8,7 +8,7 @@ import json
 
 from calculators import asking
 from calculators.contract import Message, say
-from webapp import about, api, fragments, shelf, shell
+from webapp import about, api, fragments, home, shelf, shell
 from webapp.catalogue import PSEUDO, Context, sentence
 from webapp.forms import Filled
 from webapp.json_text import to_json
@@ -66,7 +66,10 @@ def respond(request: Request, language: str, build: str) -> Reply:
         return Reply(status, JSON, to_json(value) + "\n")
     context = Context(language, system if system in ("us", "si") else "us", build)
     if path == "/":
-        return _page(200, say("app.name"), _home(context), context)
+        typed = request.first("find")
+        if request.partial:
+            return Reply(200, HTML, home.questions(typed, context))
+        return _page(200, say("app.name"), home.page(typed, context), context)
     if path == "/about":
         title = say("title.page", title=say("about.title"))
         return _page(200, title, about.page(context), context)
@@ -101,26 +104,6 @@ def not_found(path: str, context: Context) -> Reply:
 
 def _page(status: int, title: Message, main: str, context: Context) -> Reply:
     return Reply(status, HTML, shell.page(escape(sentence(title, context)), main, context))
-
-
-def _home(context: Context) -> str:
-    def words(id: str) -> str:
-        return escape(sentence(say(id), context))
-
-    units = "?units=si" if context.system == "si" else ""
-    items = ""
-    for name in shelf.names():
-        inner = tag("strong", words(name + ".title")) + " " + tag("span", words(name + ".question"))
-        items += tag("li", tag("a", inner, 'href="' + name + units + '"'))
-    recent = tag("h2", words("home.recent")) + tag("p", words("home.no-recent"), "data-no-recent")
-    recent += tag("ol", "", "data-recent hidden")
-    recent += tag("button", words("home.forget"), 'type="button" class="quiet" data-forget hidden')
-    return (
-        tag("h1", words("home.title"))
-        + tag("ul", items, 'class="questions"')
-        + tag("section", recent, 'class="recent" data-needs-script hidden')
-        + tag("p", words("home.caution"), 'class="caution"')
-    )
 
 
 def respond_text(path: str, pairs_json: str, partial: str, language: str, build: str) -> str:

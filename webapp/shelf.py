@@ -9,7 +9,12 @@ _loaded: dict[str, Calculator] = {}
 
 def names() -> tuple[str, ...]:
     """Return the names of all calculators, as they stand in addresses, in the order of the work."""
-    return tuple(name for name, _, _ in shelf_entries.entries())
+    return tuple(entry[0] for entry in shelf_entries.entries())
+
+
+def places() -> tuple[tuple[str, int], ...]:
+    """Return (name, place) of all calculators, in the order of the work."""
+    return tuple(entry[:2] for entry in shelf_entries.entries())
 
 
 def calculator(name: str) -> Calculator | None:
@@ -28,7 +33,7 @@ def words_of(name: str, id: str) -> dict[str, str] | None:
     For its title and question the calculator need not be loaded.
     """
     if id in ("title", "question") and name not in _loaded:
-        for entry, title, question in shelf_entries.entries():
+        for entry, _, title, question, _ in shelf_entries.entries():
             if entry == name:
                 return {"title": title, "question": question}
         return None

@@ -35,6 +35,23 @@ export function fillIn(form, query) {
     else if (box instanceof HTMLInputElement && box.type === 'text') box.value = '';
   }
   showAsked(form);
+  unfold(form);
+}
+
+/** What was filled in must be seen. @param {HTMLFormElement} form */
+function unfold(form) {
+  for (const folded of form.querySelectorAll('details')) {
+    const filled = [...folded.querySelectorAll('input, select')].some(
+      box => (box instanceof HTMLInputElement && box.value !== '') || (box instanceof HTMLSelectElement && chosen(box)),
+    );
+    if (filled) folded.open = true;
+  }
+}
+
+/** Whether another option is chosen than a blank form's; of units, never. @param {HTMLSelectElement} box */
+function chosen(box) {
+  const usual = [...box.options].findIndex(option => option.defaultSelected);
+  return !box.name.endsWith('_unit') && box.selectedIndex !== Math.max(usual, 0);
 }
 
 /** @param {HTMLFormElement} form */

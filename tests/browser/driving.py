@@ -218,3 +218,9 @@ def path_of(address: str) -> str:
     """Return path and query of an address, as they would follow the app's own."""
     parts = urlsplit(address)
     return parts.path.lstrip("/") + ("?" + parts.query if parts.query else "")
+
+
+def unfold(page: Page, link: Locator) -> Locator:
+    """Open the part of the book that a link to a question stands in; return the link."""
+    page.locator("details.part:not([open])", has=link).locator("summary").tap()
+    return link

@@ -1,6 +1,6 @@
 """One question with a known answer for each calculator, and the ways to put it to a page."""
 
-from playwright.sync_api import Page
+from playwright.sync_api import Locator, Page
 
 from tests.browser import driving
 
@@ -166,6 +166,7 @@ def type_in(page: Page, known: Known) -> None:
     """Fill in a form as a person would: tap, press keys, choose."""
     for name, text, unit in known.typed:
         field = page.locator(f"#{name}")
+        unfold(page, field)
         kind = field.evaluate("each => each.tagName + ' ' + each.type")
         if kind == "INPUT radio":
             page.locator(f"label:has(input[name={name}][value={text}])").tap()
@@ -182,6 +183,7 @@ def fill_in(page: Page, known: Known) -> None:
     """Fill in a form at once; a box that a choice calls for without script appears when the choice is sent."""
     for name, text, unit in known.typed:
         field = page.locator(f"#{name}")
+        unfold(page, field)
         if not field.is_visible():
             with page.expect_navigation():
                 page.get_by_role("button", name="Work it out").tap()
@@ -193,6 +195,13 @@ def fill_in(page: Page, known: Known) -> None:
         else:
             field.fill(text)
         choose_unit(page, name, unit)
+
+
+def unfold(page: Page, field: Locator) -> None:
+    """Open the fold that a field lies in, if it lies in a closed one."""
+    folded = page.locator("details.more:not([open])", has=field)
+    if folded.count():
+        folded.locator("summary").tap()
 
 
 def choose_unit(page: Page, name: str, unit: str) -> None:

@@ -8,6 +8,7 @@ from tests.browser.driving import (
     Watch,
     open_profile,
     path_of,
+    unfold,
     visit,
     wait_until_carried,
     wait_until_settled,
@@ -41,6 +42,10 @@ def ask_things(context, address):
     for voltage in VOLTAGES:
         page.fill("#voltage", voltage)
         wait_until_settled(page)
+    page.goto(address + "joint-fill")
+    page.locator("details.more summary").tap()
+    page.fill("#convexity", "1/16")
+    wait_until_settled(page)
     page.goto(address + "sheet-gauge?gauge_system=steel&gauge=16")
     page.wait_for_selector(".answered")
     wait_until_settled(page)
@@ -59,8 +64,16 @@ def page(reopened):
 
 
 def open_question(page, name):
-    page.locator(".questions a", has=page.locator("strong", has_text=name)).first.tap()
+    unfold(page, page.locator(".questions a", has=page.locator("strong", has_text=name)).first).tap()
     page.wait_for_selector("form")
+
+
+def test_what_was_filled_in_under_the_fold_shows_again(page, reopened):
+    page.goto(reopened[1] + "joint-fill")
+    page.locator("#convexity").wait_for()  # visible
+    assert page.input_value("#convexity") == "1/16"
+    page.goto(reopened[1] + "crack-repair")
+    assert not page.locator("#largest_bead").is_visible()
 
 
 def test_last_inputs_and_units_are_back(page):

@@ -4,7 +4,7 @@ import pytest
 from playwright.sync_api import Position
 
 from tests.browser import known as questions
-from tests.browser.driving import box_of, visit
+from tests.browser.driving import box_of, unfold, visit
 from tests.browser.known import KNOWN
 from webapp import shelf
 
@@ -28,10 +28,18 @@ def work_it_out(page):
 @pytest.mark.parametrize("name", shelf.names())
 def test_a_question_is_asked_and_answered(plain, server, name):
     page = visit(plain, server.address)
-    follow(page, page.locator(f'.questions a[href^="{name}"]'))
+    follow(page, unfold(page, page.locator(f'.questions a[href^="{name}"]')))
     questions.fill_in(page, KNOWN[name])
     work_it_out(page)
     questions.expect(page, KNOWN[name])
+
+
+def test_a_question_is_found(plain, server):
+    page = visit(plain, server.address)
+    page.fill("#find", "gage")
+    follow(page, page.get_by_role("button", name="Find"))
+    assert page.locator(".questions strong").all_inner_texts() == ["Sheet gauge"]
+    assert page.input_value("#find") == "gage"
 
 
 def test_nothing_that_needs_script_shows(plain, server):

@@ -65,7 +65,17 @@ def test_an_address_that_is_not_in_the_book_says_so(truck, no_signal):
     page = visit(truck[0], truck[1].address + "no/such/page")
     assert page.inner_text("h1") == "That page is not in the book"
     page.get_by_role("link", name="Questions").first.tap()
-    page.wait_for_selector(".questions")
+    page.wait_for_selector("details.part")
+
+
+def test_a_question_is_found_by_the_welder_s_word_while_typing(truck, no_signal):
+    page = visit(truck[0], truck[1].address)
+    page.locator("#find").press_sequentially("stickout", delay=15)
+    found = page.locator("#questions > .questions strong")
+    found.first.wait_for()
+    assert found.first.inner_text() == "Wire feed and current"
+    found.first.tap()
+    page.wait_for_selector("form[data-calculator=wire-feed]")
 
 
 def test_a_stopped_worker_starts_again_and_answers(truck, no_signal):

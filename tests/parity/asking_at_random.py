@@ -25,6 +25,16 @@ GARBAGE = (
     *("\U0001f600", "\U0001f600" * 150),
 )
 CHARACTERS = "0123456789.,-+/eE '\"%mftin/\u00bd\u212a\u00e9\u0130\u03a9\U0001f600<>&{}\x00\x7f\u00a0\u2028"
+SEARCHES = (
+    "gauge",
+    "Stick-Out",
+    "which bottle is EMPTY",
+    "prehaet",
+    "caf\u00e9 gas",
+    "wire\u2028feed",
+    "a" * 90,
+    "zz top",
+)
 NOWHERE = (
     *("/nothing", "/a/b/c", "//", "/heat-input/", "/HEAT-INPUT", "/heat_input", "/specimen/x", "/\u00e9", "/-"),
     *("/api/nothing", "/api/specimen/", "/api/a/b", "/apix", "/api//", "/about/", "/asking", "/made", "/facts.units"),
@@ -40,15 +50,14 @@ def requests(chance: random.Random, count: int) -> list[Request]:
 def _request(chance: random.Random) -> Request:
     where = chance.random()
     if where < 0.02:
-        return asked(
-            chance.choice(("/", "/", "/about", "/about", "/about", "/api", "/api/")),
-            _settings(chance),
-            False,
-            _language(chance),
-        )
-    if where < 0.022:
+        where_to = chance.choice(("/", "/", "/about", "/about", "/about", "/api", "/api/"))
+        return asked(where_to, _settings(chance), False, _language(chance))
+    if where < 0.03:
+        typed = chance.choice((*SEARCHES, chance.choice(GARBAGE), chance.choice(SEARCHES)[: chance.randint(0, 9)]))
+        return asked("/", [("find", typed), *_settings(chance)], chance.random() < 0.8, _language(chance))
+    if where < 0.032:
         return asked("/api/openapi.json", _settings(chance), False, _language(chance))
-    if where < 0.04:
+    if where < 0.05:
         pairs = _settings(chance) + _nonsense(chance)
         return asked(chance.choice(NOWHERE), pairs, chance.random() < 0.3, _language(chance))
     name = chance.choice(shelf.names())

@@ -45,7 +45,6 @@ def ask_things(context, address):
     page.goto(address + "joint-fill")
     page.locator("details.more summary").tap()
     page.fill("#convexity", "1/16")
-    wait_until_settled(page)
     page.goto(address + "sheet-gauge?gauge_system=steel&gauge=16")
     page.wait_for_selector(".answered")
     wait_until_settled(page)

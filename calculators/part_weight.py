@@ -18,6 +18,7 @@ from calculators.contract import (
     Relation,
     Source,
     Words,
+    carry,
     say,
 )
 from calculators.density_sources import GERE, STAINLESS, STEEL_AND_IRON
@@ -60,8 +61,8 @@ _TOLERANCES = (
 )
 _RELATED = ("part_length", "piece_count", "density", "total_mass")
 _SIZES = tuple(sorted({name for _, names in SIZES_OF for name in names}))
-# What the gauge question takes.
-_THINNEST_GAUGE, _THICKEST_GAUGE = 0.2e-3, 7.0e-3
+# What every list of the gauge question holds: 30 to 3 gauge.
+_THINNEST_GAUGE, _THICKEST_GAUGE = 0.32e-3, 5.8e-3
 _SHAPING = ("shape", "corner_radius", "pipe_size", "pipe_schedule")
 
 
@@ -261,6 +262,9 @@ def _sources(part: _Part) -> tuple[Source, ...]:
 def _next(part: _Part) -> tuple[Next, ...]:
     given = part.given
     other = "carbon-steel" if part.material == "aluminum" else "aluminum"
+    weighs = Measured(part.reckoned / part.density * part_mass.metal_density(other)[0], "total_mass")
+    if not carry("total_mass", weighs, 1.0e-4, 1.0e6):
+        return _next_gauge(part)
     carried: list[tuple[str, object]] = [("shape", part.section.shape), ("material", other)]
     for name in _SHAPING[1:] + _SIZES:
         if name in given.typed and given.has(name):

@@ -351,13 +351,20 @@ def _sources(sheet: _Sheet, current: float | None) -> tuple[Source, ...]:
 
 
 def _next(sheet: _Sheet, current: float | None) -> tuple[Next, ...]:
+    questions = []
     if current is not None:
         shown = Measured(current, "current", 2)
         carried = (("wire_material", "mild-steel"), ("current", shown))
-        return (Next("wire-feed", say("sheet-gauge.next.current", current=shown), carried),)
-    if sheet.system in ("stainless", "aluminum"):
-        return (Next("wire-feed", say("sheet-gauge.next." + sheet.system), (("wire_material", sheet.system),)),)
-    return ()
+        questions.append(Next("wire-feed", say("sheet-gauge.next.current", current=shown), carried))
+    elif sheet.system in ("stainless", "aluminum"):
+        wire = (("wire_material", sheet.system),)
+        questions.append(Next("wire-feed", say("sheet-gauge.next." + sheet.system), wire))
+    if sheet.system in ("steel", "stainless", "aluminum"):
+        material = "carbon-steel" if sheet.system == "steel" else sheet.system
+        thickness = sheet.shown(sheet.thickness)
+        piece = (("shape", "plate"), ("material", material), ("thickness", thickness))
+        questions.append(Next("part-weight", say("sheet-gauge.next.part-weight"), piece))
+    return tuple(questions)
 
 
 ENGLISH = {
@@ -441,6 +448,7 @@ ENGLISH = {
     "next.current": "What wire feed gives about {current}, the common-practice start?",
     "next.stainless": "What wire feed for stainless wire?",
     "next.aluminum": "What wire feed for aluminum wire?",
+    "next.part-weight": "What does a sheet of it weigh?",
 }
 
 CALCULATOR = Calculator(

@@ -19,6 +19,7 @@ from calculators.contract import (
     Table,
     Verdict,
     Words,
+    carry,
     say,
 )
 from calculators.drawings import carbon_share
@@ -31,7 +32,6 @@ if TYPE_CHECKING:
 _PERCENT = 0.01
 _CERTIFICATE = "certificate"
 _HIGHEST_METHOD_CET, _LOWEST_METHOD_CET = 0.50, 0.20  # %, EN 1011-2 Method B
-_PREHEAT_ELEMENTS = ("carbon", "manganese", "chromium", "nickel", "molybdenum")
 
 IIW = Source(
     "EN 1011-2:2001, C.2.1, and EN 10025-1: CE, the formula of the International Institute of Welding; as quoted"
@@ -285,11 +285,11 @@ def _next(given: Given, sums: tuple[_Formula, ...]) -> tuple[Next, ...]:
             Next("preheat", say("carbon-equivalent.next.quenched"), (("family", "quenched-tempered"),) + carried),
         )
     if cet.outside is not None and given.number("carbon") > cet.outside[2] * _PERCENT:
-        chemistry: list[tuple[str, object]] = [("family", "hardening-chemistry")]
-        for element in _PREHEAT_ELEMENTS:
+        chemistry: tuple[tuple[str, object], ...] = (("family", "hardening-chemistry"),)
+        for element, low, high in steels.PREHEATED_BY_CHEMISTRY:
             if isinstance(given.values.get(element), float):
-                chemistry.append((element, given.measured(element, "percentage")))
-        return (Next("preheat", say("carbon-equivalent.next.hardening"), tuple(chemistry)),)
+                chemistry += carry(element, given.measured(element, "percentage"), low * _PERCENT, high * _PERCENT)
+        return (Next("preheat", say("carbon-equivalent.next.hardening"), chemistry),)
     return (Next("preheat", say("carbon-equivalent.next.preheat"), ()),)
 
 

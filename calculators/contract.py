@@ -5,7 +5,7 @@ the tests' walk are all derived from the declaration. Everything a reader will s
 parameters), never a sentence: the catalogue turns it into the reader's language.
 """
 
-from calculators import quantities
+from calculators import numerals, quantities
 from calculators.quantities import PhysicalQuantity
 
 TYPE_CHECKING = False
@@ -323,6 +323,11 @@ class Next:
         self.calculator = calculator
         self.message = message
         self.carried = carried
+
+
+def carry(name: str, value: Measured, low: float, high: float) -> tuple[tuple[str, object], ...]:
+    """Return a value to carry, or none where the next question would refuse it: it takes low to high, [coherent SI]."""
+    return ((name, value),) if low <= numerals.settle(value.value) <= high else ()
 
 
 class Answer:

@@ -18,6 +18,7 @@ from calculators.contract import (
     Source,
     Verdict,
     Words,
+    carry,
     say,
 )
 from calculators.drawings import cooling_curve
@@ -286,11 +287,16 @@ def _verdict(given: Given, plate: _Plate) -> Verdict:
 
 def _next(given: Given, plate: _Plate) -> tuple[Next, ...]:
     heat = ("heat_input", Measured(plate.heat, "heat_input", None, plate.unit))
-    thickness = ("thickness", given.measured("thickness"))
+    thickness = given.measured("thickness")
     joint = "butt" if given.word("joint") in ("bead-on-plate", "butt-passes") else "tee-fillets"
     return (
         Next("heat-input", say("cooling-time.next.heat-input"), (heat,)),
-        Next("shrinkage", say("cooling-time.next.shrinkage"), (("joint", joint), thickness)),
+        Next("preheat", say("cooling-time.next.preheat"), (("family", "structural"), ("thickness", thickness), heat)),
+        Next(
+            "shrinkage",
+            say("cooling-time.next.shrinkage"),
+            (("joint", joint),) + carry("thickness", thickness, 1.0e-3, 0.1),
+        ),
     )
 
 
@@ -361,6 +367,7 @@ ENGLISH = {
     "caution.ends": "Too fast: a hard zone beside the weld that can crack. Too slow: a soft zone, or one that breaks in the cold.",
     "caution.hydrogen": "The right cooling time does not replace preheat against hydrogen cracks.",
     "next.heat-input": "What volts, amps and travel give this heat input?",
+    "next.preheat": "How warm must it be against hydrogen cracks, if it is structural steel?",
     "next.shrinkage": "How far will it pull?",
 }
 

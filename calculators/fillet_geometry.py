@@ -232,7 +232,7 @@ def fillet_throat(
     """
     _require_triangle(leg, second_leg, joint_angle)
     holding = leg - gap_along_plate(root_gap, joint_angle)
-    ranges.require("holding_leg", holding, 0.0001, 0.1, "m")
+    ranges.require("holding_leg", holding, 0.0001, None, "m")
     flat = holding * second_leg * math.sin(ranges.magnitude(joint_angle, "rad"))
     flat = flat / fillet_face(leg, second_leg, joint_angle)
     ranges.require("concavity", concavity, 0.0, ranges.magnitude(flat, "m") * _TOUCHING, "m")

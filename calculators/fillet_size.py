@@ -20,6 +20,7 @@ from calculators.contract import (
     Relation,
     Source,
     Verdict,
+    carry,
     say,
 )
 from calculators.drawings import fillet_section
@@ -284,18 +285,18 @@ def _sources(weld: Weld) -> tuple[Source, ...]:
 def _next(weld: Weld) -> tuple[Next, ...]:
     given = weld.given
     size = weld.size_up(weld.leg_to_lay())[1]
-    carried: list[tuple[str, object]] = [("leg", Measured(size, "leg", None, "mm" if weld.eurocode else "in"))]
+    leg = carry("leg", Measured(size, "leg", None, "mm" if weld.eurocode else "in"), 1.0e-3, 0.05)
+    carried = list(leg)
     for name in ("method", "electrode_strength", "joint", "sides", "steel", "directional_increase"):
         if given.has(name):
             carried.append((name, given.word(name)))
     for name, quantity in _CARRIED:
         if given.has(name):
             carried.append((name, given.measured(name, quantity)))
-    laid = ("leg", carried[0][1])
-    questions = [Next("joint-fill", say("fillet-size.next.joint-fill"), (laid,))]
+    questions = [Next("joint-fill", say("fillet-size.next.joint-fill"), leg)]
     if weld.leg is None:
         questions.append(Next("fillet-size", say("fillet-size.next.carries"), tuple(carried)))
-    elif weld.solved_leg:
+    elif weld.solved_leg and leg:
         carried.append(("force_per_length", given.measured("force_per_length")))
         questions.append(Next("fillet-size", say("fillet-size.next.size-up"), tuple(carried)))
     if weld.thickness is not None:
@@ -304,7 +305,17 @@ def _next(weld: Weld) -> tuple[Next, ...]:
             ("thickness", given.measured("thickness")),
         )
         questions.append(Next("wire-feed", say("fillet-size.next.wire-feed"), steel))
+    questions.append(Next("preheat", say("fillet-size.next.preheat"), _to_preheat(given)))
     return tuple(questions)
+
+
+def _to_preheat(given: Given) -> tuple[tuple[str, object], ...]:
+    """Return the kind of steel; no thickness, since preheat goes by the thickest part and this question by the thinnest."""
+    steel = given.word("steel")
+    if steel in ("", "other"):
+        return ()
+    grade = {"a36": "a36-group", "a572-50": "a572-50-group"}.get(steel)
+    return (("family", "structural"),) + ((("grade", grade),) if grade else ())
 
 
 CALCULATOR = Calculator(

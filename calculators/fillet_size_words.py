@@ -139,4 +139,5 @@ ENGLISH = {
     "next.size-up": "Check the next size up against the force",
     "next.joint-fill": "How much wire does this leg take?",
     "next.wire-feed": "What wire feed for this steel?",
+    "next.preheat": "How warm must it be? That goes by the thickest part",
 }

@@ -5,6 +5,7 @@ were published in (calculators/facts/gauges.py) and meet pint's factors here, on
 """
 
 from calculators import numerals, ranges, units
+from calculators.facts import densities
 from calculators.facts import gauges as facts
 
 GAUGE_SYSTEMS = ("steel", "galvanized", "stainless", "aluminum", "tube")
@@ -306,7 +307,7 @@ def mass_per_area_of_gauge(gauge_system: str, gauge: float) -> float:
 
     Source
     ------
-    15 U.S.C. 206 (law) for steel; Galvanized Sheet Gage and the densities of the facts file (published).
+    15 U.S.C. 206 (law) for steel; Galvanized Sheet Gage and the densities of facts/densities.py (published).
 
     Examples
     --------
@@ -314,7 +315,7 @@ def mass_per_area_of_gauge(gauge_system: str, gauge: float) -> float:
     12.21
     """
     number = _whole_gauge(gauge_system, gauge)
-    for name, density in facts.DENSITY:
+    for name, density in densities.GAUGES:
         if name == gauge_system:
             return thickness_of_gauge(gauge_system, number) * density
     return _pounds_per_square_foot(gauge_system, number) * _POUND_PER_SQUARE_FOOT

@@ -16,6 +16,7 @@ from calculators.contract import (
     Rows,
     Source,
     Verdict,
+    carry,
     say,
 )
 from calculators.heat_input_passes import ROW_FIELDS, PassLog
@@ -119,7 +120,7 @@ def _answer(given: Given) -> Answer:
         notes=_notes(given, mode),
         cautions=(say("heat-input.caution.procedure"), say("caution.arc")),
         sources=_SOURCES[mode],
-        next_questions=_next(given, mode),
+        next_questions=_next(given, mode, heat),
         verdict=_verdict(given, mode, energy, heat),
     )
 
@@ -261,7 +262,7 @@ def _remedy(given: Given, mode: str, over: bool, share: float) -> Message:
     return say("heat-input.remedy.over", travel_speed=slowest, current=current)
 
 
-def _next(given: Given, mode: str) -> tuple[Next, ...]:
+def _next(given: Given, mode: str, heat: float) -> tuple[Next, ...]:
     carried: list[tuple[str, object]] = [] if mode == "meters" else [("measured_by", mode)]
     for name in dict(_MEASURED)[mode]:
         carried.append((name, given.measured(name)))
@@ -269,17 +270,14 @@ def _next(given: Given, mode: str) -> tuple[Next, ...]:
     if mode == "meters":
         current = (("current", given.measured("current")),)
         questions.append(Next("wire-feed", say("heat-input.next.wire-feed"), current))
-        questions.append(Next("cooling-time", say("heat-input.next.cooling-time"), (("heat_input", _heat(given)),)))
+    shown = Measured(heat, "heat_input", None, given.units.get("heat_input"))
+    cooling = carry("heat_input", shown, 1.0e5, 1.0e7)
+    questions.append(Next("cooling-time", say("heat-input.next.cooling-time"), cooling))
     if not given.has("heat_input_limit"):
         questions.append(
             Next("heat-input", say("heat-input.next.limit"), tuple(carried) + (("limit_basis", "arc-energy"),))
         )
     return tuple(questions)
-
-
-def _heat(given: Given) -> Measured:
-    energy = arc_energy(given.number("voltage"), given.number("current"), given.number("travel_speed"))
-    return Measured(given.number("thermal_efficiency") * energy, "heat_input")
 
 
 CALCULATOR = Calculator(

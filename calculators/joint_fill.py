@@ -18,6 +18,7 @@ from calculators.contract import (
     Relation,
     Source,
     Verdict,
+    carry,
     say,
 )
 from calculators.drawings import joint_drawing
@@ -348,17 +349,48 @@ def _sources(section: Section) -> tuple[Source, ...]:
 
 
 def _next(given: Given, job: JointJob) -> tuple[Next, ...]:
-    if not job.section.is_line() or job.gas in facts.CORED:
-        return ()
-    carried: list[tuple[str, object]] = [("bead_area", Measured(job.area / job.passes, "bead_area"))]
-    for name in ("wire_diameter", "wire_feed_speed", "deposition_efficiency"):
-        if given.has(name):
-            carried.append((name, given.measured(name)))
-    questions = [Next("travel-speed", say("joint-fill.next.travel"), tuple(carried))]
-    if job.travel is not None:
-        travel = Measured(job.travel, "travel_speed")
-        questions.append(Next("heat-input", say("joint-fill.next.heat"), (("travel_speed", travel),)))
+    questions = []
+    travel = () if job.travel is None else carry("travel_speed", Measured(job.travel, "travel_speed"), 0.2e-3, 0.1)
+    if job.section.is_line() and job.gas not in facts.CORED:
+        carried = carry("bead_area", Measured(job.area / job.passes, "bead_area"), 0.5e-6, 400e-6)
+        if given.has("wire_diameter"):
+            carried += carry("wire_diameter", given.measured("wire_diameter"), 0.5e-3, 2.5e-3)
+        if given.has("wire_feed_speed") and (travel or job.travel is None):
+            carried += (("wire_feed_speed", given.measured("wire_feed_speed")),)
+        if given.has("deposition_efficiency"):
+            carried += (("deposition_efficiency", given.measured("deposition_efficiency")),)
+        carried += (("wire_and_gas", job.gas),)
+        questions.append(Next("travel-speed", say("joint-fill.next.travel"), carried))
+    if travel:
+        questions.append(Next("heat-input", say("joint-fill.next.heat"), travel))
+    # Strength and shrinkage are reckoned for steel.
+    if given.word("wire_material") == "mild-steel":
+        questions += _next_of_steel(given, job)
     return tuple(questions)
+
+
+def _next_of_steel(given: Given, job: JointJob) -> list[Next]:
+    section = job.section
+    shown = Measured(section.size("thickness"), "thickness", None, section.unit)
+    thickness = carry("thickness", shown, 1.0e-3, 0.1)
+    length = (("weld_length", given.measured("weld_length")),) if given.has("weld_length") else ()
+    if section.joint in GROOVES:
+        area = carry("weld_area", Measured(job.area, "bead_area", None, section.unit + "2"), 1.0e-6, 0.01)
+        carried = (("joint", "butt"), ("root_opening", section.shown(section.gap))) + area + thickness + length
+        return [Next("shrinkage", say("joint-fill.next.shrinkage"), carried)]
+    legs = (section.size("leg"), section.size("second_leg") or section.size("leg"))
+    # They know only equal legs between square plates.
+    if section.joint not in ("fillet", "lap") or legs[0] != legs[1] or section.angle != RIGHT_ANGLE:
+        return []
+    leg = (("leg", Measured(legs[0], "leg", None, section.unit)),)
+    lap = section.joint == "lap"
+    gap = carry("root_gap", Measured(section.gap, "root_gap", None, section.unit), 1.0e-6, 4.7625e-3)
+    edge = (("joint", "lap"),) + carry("edge_thickness", shown, 3.0e-3, 0.1) if lap else ()
+    pulls = (("joint", "lap-fillets"),) + thickness if lap else (("joint", "tee-fillets"),)
+    return [
+        Next("fillet-size", say("joint-fill.next.fillet-size"), leg + gap + edge),
+        Next("shrinkage", say("joint-fill.next.shrinkage"), pulls + leg + length),
+    ]
 
 
 def _size(name: str, joints: tuple[str, ...], low: float, high: float, *presets: str, **more: bool) -> Quantity:

@@ -185,4 +185,6 @@ ENGLISH = {
     "caution.fusion": "The right size is not fusion: at this travel the arc must still bite both plates.",
     "next.travel": "How fast do I travel for one pass?",
     "next.heat": "How much heat goes in at that travel?",
+    "next.fillet-size": "What does this leg carry?",
+    "next.shrinkage": "How far will it pull?",
 }

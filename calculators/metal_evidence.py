@@ -3,10 +3,11 @@
 import math
 
 from calculators import numerals, ranges
+from calculators.facts import densities
 from calculators.facts import metals as facts
 
 _ROWS = {(test, answer): (fits, rest, source) for test, answer, fits, rest, source in facts.EVIDENCE}
-_DENSITY = {family: (low, high) for family, low, high in facts.DENSITIES}
+DENSITY_RANGES = {family: (low, high) for family, low, high in densities.FAMILIES}
 
 
 def block_density(mass: float, length: float, width: float, thickness: float) -> float:
@@ -158,7 +159,7 @@ def density_points(family: str, density: float) -> int:
 
     Source
     ------
-    Density ranges as in facts/metals.py; points from memory of how well such readings repeat.
+    Density ranges as in facts/densities.py; points from memory of how well such readings repeat.
 
     Examples
     --------
@@ -166,7 +167,7 @@ def density_points(family: str, density: float) -> int:
     (3, -8)
     """
     ranges.require("density", density, 1e-9, None, "kg/m3")
-    low, high = _DENSITY[family]
+    low, high = DENSITY_RANGES[family]
     off = max(low - density, density - high, 0.0) / (low if density < low else high)
     for share, points in facts.DENSITY_POINTS:
         if numerals.settle(off) <= share:

@@ -19,6 +19,7 @@ from calculators.contract import (
     Words,
     say,
 )
+from calculators.facts import densities
 from calculators.facts import metals as facts
 from calculators.metal_id_case import FEW, STOPS, Case
 from calculators.metal_id_sources import BY_KEY, WITH
@@ -197,7 +198,7 @@ def _shown(density: float) -> Measured:
 def _density_words(density: float, weighed: bool) -> Words:
     if not weighed:
         return Words("density", say("metal-id.density.nothing", density=_shown(density)))
-    times = Plain(density / facts.WATER_DENSITY, 2)
+    times = Plain(density / densities.WATER, 2)
     metric = Measured(density, "density", None, "kg/m3")
     return Words("density", say("metal-id.density.found", metric=metric, times=times))
 
@@ -205,7 +206,7 @@ def _density_words(density: float, weighed: bool) -> Words:
 def _densities(density: float) -> Table:
     """Return the reading and the five families whose published range is nearest to it."""
     near = []
-    for place, (family, low, high) in enumerate(facts.DENSITIES):
+    for place, (family, low, high) in enumerate(densities.FAMILIES):
         near.append((numerals.settle(max(low - density, density - high, 0.0)), place, family, low, high))
     nearest = sorted([(low, place, family, high) for _, place, family, low, high in sorted(near)[:5]])
     rows: list[tuple[object, ...]] = [(say("metal-id.row.yours"), _shown(density), _shown(density))]
@@ -227,7 +228,7 @@ def _working(case: Case) -> tuple[Message, ...]:
                 parameters[name] = case.given.measured(name, "piece_size")
         if how == "in-water":
             parameters["mass_in_water"] = case.given.measured("mass_in_water", "part_mass")
-            parameters["water"] = _shown(facts.WATER_DENSITY)
+            parameters["water"] = _shown(densities.WATER)
         lines.append(say("metal-id.working." + how, **parameters))
     if case.tests == 0:
         return tuple(lines)

@@ -2,6 +2,7 @@
 
 from calculators import metal_evidence, numerals
 from calculators.contract import Given, Refusal, say
+from calculators.facts import densities
 from calculators.facts import metals as facts
 
 ASKED = ("magnet", "color", "corrosion", "surface", "sound", "file", "spark", "chip")
@@ -10,7 +11,6 @@ FEW = 3  # tests: with fewer, whatever leads is a guess
 
 _LIGHTEST, _HEAVIEST = 1600.0, 12000.0  # kg/m3: beyond these it is no solid metal of the list
 _MISFIT = -3  # an answer this much against the leading family contradicts it, and so does less than nothing in all
-_RANGE = {family: (low, high) for family, low, high in facts.DENSITIES}
 
 
 class Case:
@@ -84,7 +84,7 @@ class Case:
     def parts(self, test: str) -> int:
         """Return by how many points the answers to a test can tell the first two families apart."""
         if test == "density":
-            low, high = _RANGE[self.second]
+            low, high = metal_evidence.DENSITY_RANGES[self.second]
             return abs(metal_evidence.density_points(self.top, (low + high) / 2.0) - facts.DENSITY_POINTS[0][1])
         apart = [0]
         for named, answer, _, _, _ in facts.EVIDENCE:
@@ -109,4 +109,4 @@ def _density(given: Given) -> float | None:
     # Compared settled: a part that weighs the same typed in two units floats in either.
     if numerals.settle(in_water) >= numerals.settle(mass * 0.999):
         raise Refusal("mass_in_water", say("metal-id.refusal.water", label=say("metal-id.field.mass_in_water")))
-    return metal_evidence.density_by_weighing(mass, in_water, facts.WATER_DENSITY)
+    return metal_evidence.density_by_weighing(mass, in_water, densities.WATER)

@@ -33,7 +33,7 @@ def metal_density(material: str) -> tuple[float, float, float]:
     >>> metal_density("carbon-steel")[0]
     7850.0
     """
-    for name, density, low, high in densities.DENSITIES:
+    for name, density, low, high in densities.PARTS:
         if name == material:
             return density, low, high
     raise KeyError(material)

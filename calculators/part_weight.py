@@ -18,10 +18,12 @@ from calculators.contract import (
     Relation,
     Source,
     Words,
+    carry,
     say,
 )
+from calculators.density_sources import GERE, STAINLESS, STEEL_AND_IRON
 from calculators.drawings import part_section as drawing
-from calculators.facts import densities
+from calculators.facts import densities, part_tolerances
 from calculators.part_section import SHAPES, SIZES_OF, Section
 from calculators.part_weight_words import ENGLISH
 from calculators.sections import sharp_tube_area
@@ -39,33 +41,28 @@ A53 = Source("ASTM A53, weight of pipe within 10 %; copies seen, edition not kno
 EN_10219 = Source("EN 10219-2, area with round corners, outside radius twice the wall up to 6 mm", "from memory")
 A500 = Source("ASTM A500, wall of tube within 10 %", "from memory")
 A6 = Source("ASTM A6, weight of shapes within 2.5 %", "from memory")
-STEEL_AND_IRON = Source(
-    "Iowa Department of Transportation, Instructional Memorandum 452.02: steel 490, cast iron 450 lb/ft³", "published"
-)
-STAINLESS = Source("Type 304 stainless 7930 kg/m³; 7900 to 8030 in other lists", "from memory")
-GERE = Source("Gere, Mechanics of Materials, 5th edition, table of densities, in a copy", "published")
 SPREAD = Source("How far alloys of one kind differ in density", "from memory")
 
-_METALS = tuple(row[0] for row in densities.DENSITIES)
+_METALS = tuple(row[0] for row in densities.PARTS)
 _DENSITY_SOURCES = (
     ("carbon-steel", (STEEL_AND_IRON,)),
     ("cast-iron", (STEEL_AND_IRON, GERE)),
-    ("stainless", (STAINLESS,)),
+    ("stainless", (STAINLESS, SPREAD)),
     ("other", ()),
 )
 # Shapes whose pieces have a tolerance here: (shape, tolerance, sentence, sources).
 _TOLERANCES = (
-    ("pipe", densities.PIPE_TOLERANCE, "pipe", (A53,)),
-    ("round-tube", densities.HOLLOW_TOLERANCE, "hollow", (A500,)),
-    ("rectangular-tube", densities.HOLLOW_TOLERANCE, "hollow", (A500,)),
-    ("sharp-tube", densities.HOLLOW_TOLERANCE, "hollow", (A500,)),
-    ("angle", densities.ROLLED_TOLERANCE, "rolled", (A6,)),
-    ("channel", densities.ROLLED_TOLERANCE, "rolled", (A6,)),
+    ("pipe", part_tolerances.PIPE, "pipe", (A53,)),
+    ("round-tube", part_tolerances.HOLLOW, "hollow", (A500,)),
+    ("rectangular-tube", part_tolerances.HOLLOW, "hollow", (A500,)),
+    ("sharp-tube", part_tolerances.HOLLOW, "hollow", (A500,)),
+    ("angle", part_tolerances.ROLLED, "rolled", (A6,)),
+    ("channel", part_tolerances.ROLLED, "rolled", (A6,)),
 )
 _RELATED = ("part_length", "piece_count", "density", "total_mass")
 _SIZES = tuple(sorted({name for _, names in SIZES_OF for name in names}))
-# What the gauge question takes.
-_THINNEST_GAUGE, _THICKEST_GAUGE = 0.2e-3, 7.0e-3
+# What every list of the gauge question holds: 30 to 3 gauge.
+_THINNEST_GAUGE, _THICKEST_GAUGE = 0.32e-3, 5.8e-3
 _SHAPING = ("shape", "corner_radius", "pipe_size", "pipe_schedule")
 
 
@@ -170,7 +167,7 @@ def _whole_pieces(count: float) -> Message:
 
 
 def _closest(density: float) -> Message:
-    ranked = sorted((numerals.settle(abs(row[1] - density)), row[0], row[1]) for row in densities.DENSITIES)
+    ranked = sorted((numerals.settle(abs(row[1] - density)), row[0], row[1]) for row in densities.PARTS)
     metal = say("part-weight.option.material." + ranked[0][1])
     return say("part-weight.closest", metal=metal, density=Measured(ranked[0][2], "density"))
 
@@ -265,6 +262,9 @@ def _sources(part: _Part) -> tuple[Source, ...]:
 def _next(part: _Part) -> tuple[Next, ...]:
     given = part.given
     other = "carbon-steel" if part.material == "aluminum" else "aluminum"
+    weighs = Measured(part.reckoned / part.density * part_mass.metal_density(other)[0], "total_mass")
+    if not carry("total_mass", weighs, 1.0e-4, 1.0e6):
+        return _next_gauge(part)
     carried: list[tuple[str, object]] = [("shape", part.section.shape), ("material", other)]
     for name in _SHAPING[1:] + _SIZES:
         if name in given.typed and given.has(name):

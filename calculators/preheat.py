@@ -1,6 +1,6 @@
 """Preheat: how warm before the arc and between passes, at least and, where too hot spoils the metal, at most."""
 
-from calculators import numerals, units
+from calculators import cooling, numerals, units
 from calculators.contract import (
     Answer,
     Calculator,
@@ -19,10 +19,12 @@ from calculators.contract import (
     Table,
     Verdict,
     Words,
+    carry,
     say,
 )
 from calculators.drawings import preheat_window
 from calculators.facts import preheat as facts
+from calculators.facts import steels
 from calculators.preheat_bounds import (
     AMBIENT,
     BY_METHOD_B,
@@ -337,15 +339,51 @@ def _next(bounds: Bounds) -> tuple[Next, ...]:
     questions = []
     if bounds.family == "unknown" or (bounds.family in BY_METHOD_B and bounds.cet is None):
         questions.append(Next("carbon-equivalent", say("preheat.next.carbon-equivalent"), ()))
-    if bounds.family in BY_METHOD_B and not given.has("heat_input"):
-        questions.append(Next("heat-input", say("preheat.next.heat-input"), ()))
+    heat = (("heat_input", given.measured("heat_input")),) if given.has("heat_input") else ()
+    if bounds.family in BY_METHOD_B:
+        id = "preheat.next." + ("settings" if heat else "heat-input")
+        questions.append(Next("heat-input", say(id), heat))
+        questions.append(Next("cooling-time", say("preheat.next.cooling-time"), _to_cooling_time(bounds)))
     if bounds.highest is not None:
         questions.append(Next("heat-input", say("preheat.next.limit"), (("limit_basis", "heat-input"),)))
     return tuple(questions)
 
 
+def _to_cooling_time(bounds: Bounds) -> tuple[tuple[str, object], ...]:
+    given = bounds.given
+    carried = carry("thickness", given.measured("thickness"), *cooling.THICKNESS_RANGE)
+    # Where no heating is asked for, how cold the steel is only the welder can tell.
+    if bounds.lowest is not None and numerals.settle(bounds.lowest) > numerals.settle(AMBIENT):
+        carried += carry("preheat_temperature", _shown(bounds.lowest), *cooling.PREHEAT_RANGE)
+    if given.has("heat_input"):
+        heat = carry("heat_input", given.measured("heat_input"), *cooling.HEAT_INPUT_RANGE)
+        # Left out where all three would make a time that the formulas are not used for.
+        if len(carried) < 2 or (heat and _is_reckoned(bounds)):
+            carried += heat
+    return carried
+
+
+def _is_reckoned(bounds: Bounds) -> bool:
+    low, high, thick = cooling.joint_factors("butt-passes")
+    heat, thickness = bounds.given.number("heat_input"), bounds.given.number("thickness")
+    time = cooling.cooling_time(heat, bounds.lowest or AMBIENT, thickness, (low + high) / 2.0, thick)
+    return cooling.COOLING_TIME_RANGE[0] <= numerals.settle(time) <= cooling.COOLING_TIME_RANGE[1]
+
+
 _METHOD_B_FIELDS = ("family", BY_METHOD_B)
-_TYPED_CHEMISTRY = ("family", ("hardening-chemistry",))
+_TYPED_CHEMISTRY = tuple(
+    [
+        Quantity(
+            name,
+            "percentage",
+            when=("family", ("hardening-chemistry",)),
+            low=low,
+            high=high,
+            presets=() if name in ("carbon", "manganese") else ("0 %",),
+        )
+        for name, low, high in steels.PREHEATED_BY_CHEMISTRY
+    ]
+)
 
 CALCULATOR = Calculator(
     name="preheat",
@@ -375,12 +413,8 @@ CALCULATOR = Calculator(
             presets=("4 mL/100g", "5 mL/100g", "8 mL/100g", "10 mL/100g", "16 mL/100g"),
         ),
         Quantity("heat_input", optional=True, hint=True, when=_METHOD_B_FIELDS),
-        Quantity("carbon", "percentage", when=_TYPED_CHEMISTRY, low=0.25, high=0.70),
-        Quantity("manganese", "percentage", when=_TYPED_CHEMISTRY, low=0.0, high=1.7),
-        Quantity("chromium", "percentage", when=_TYPED_CHEMISTRY, low=0.0, high=1.6, presets=("0 %",)),
-        Quantity("nickel", "percentage", when=_TYPED_CHEMISTRY, low=0.0, high=4.0, presets=("0 %",)),
-        Quantity("molybdenum", "percentage", when=_TYPED_CHEMISTRY, low=0.0, high=0.6, presets=("0 %",)),
-    ),
+    )
+    + _TYPED_CHEMISTRY,
     answer=_answer,
     english=ENGLISH,
     sources=ALL,

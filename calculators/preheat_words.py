@@ -165,5 +165,7 @@ ENGLISH = {
     "caution.burn": "Metal at any preheat looks cold. Mark it hot; fire watch, and fresh air for the torch.",
     "next.carbon-equivalent": "What is the CET, by the certificate?",
     "next.heat-input": "What is the heat input?",
+    "next.settings": "What volts, amps and travel give this heat input?",
+    "next.cooling-time": "How fast does it cool from that warmth?",
     "next.limit": "What heat input do I run, and is it inside the limit?",
 }

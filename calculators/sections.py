@@ -154,8 +154,8 @@ def tube_area(diameter: float, wall: float) -> float:
     2047.8
     """
     ranges.require("diameter", diameter, 0.0005, 3.0, "m")
-    ranges.require("wall", wall, 0.0, 3.0, "m")
-    ranges.require("wall_to_diameter", wall / diameter, 0.0, 0.5, "")
+    ranges.require("wall", wall, 0.0, None, "m")
+    ranges.require("wall_to_diameter", wall / diameter, None, 0.5, "")
     return math.pi * (diameter - wall) * wall
 
 
@@ -194,9 +194,9 @@ def sharp_tube_area(width: float, height: float, wall: float) -> float:
     """
     ranges.require("width", width, 0.001, 20.0, "m")
     ranges.require("height", height, 0.001, 20.0, "m")
-    ranges.require("wall", wall, 0.0, 20.0, "m")
-    ranges.require("wall_to_width", wall / width, 0.0, 0.5, "")
-    ranges.require("wall_to_height", wall / height, 0.0, 0.5, "")
+    ranges.require("wall", wall, 0.0, None, "m")
+    ranges.require("wall_to_width", wall / width, None, 0.5, "")
+    ranges.require("wall_to_height", wall / height, None, 0.5, "")
     return 2.0 * wall * (width + height - 2.0 * wall)
 
 
@@ -241,10 +241,10 @@ def rounded_tube_area(width: float, height: float, wall: float, corner_radius: f
     540.8
     """
     sharp = sharp_tube_area(width, height, wall)
-    ranges.require("corner_radius", corner_radius, 0.0, 20.0, "m")
-    ranges.require("wall_to_corner_radius", wall / corner_radius, 0.0, 1.0, "")
-    ranges.require("corner_radius_to_width", corner_radius / width, 0.0, 0.5, "")
-    ranges.require("corner_radius_to_height", corner_radius / height, 0.0, 0.5, "")
+    ranges.require("corner_radius", corner_radius, 1e-9, None, "m")
+    ranges.require("wall_to_corner_radius", wall / corner_radius, None, 1.0, "")
+    ranges.require("corner_radius_to_width", corner_radius / width, None, 0.5, "")
+    ranges.require("corner_radius_to_height", corner_radius / height, None, 0.5, "")
     inside = corner_radius - wall
     return sharp - (4.0 - math.pi) * (corner_radius * corner_radius - inside * inside)
 
@@ -288,9 +288,9 @@ def angle_area(first_leg: float, second_leg: float, thickness: float) -> float:
     """
     ranges.require("first_leg", first_leg, 0.001, 20.0, "m")
     ranges.require("second_leg", second_leg, 0.001, 20.0, "m")
-    ranges.require("thickness", thickness, 0.0, 20.0, "m")
-    ranges.require("thickness_to_first_leg", thickness / first_leg, 0.0, 1.0, "")
-    ranges.require("thickness_to_second_leg", thickness / second_leg, 0.0, 1.0, "")
+    ranges.require("thickness", thickness, 0.0, None, "m")
+    ranges.require("thickness_to_first_leg", thickness / first_leg, None, 1.0, "")
+    ranges.require("thickness_to_second_leg", thickness / second_leg, None, 1.0, "")
     return thickness * (first_leg + second_leg - thickness)
 
 
@@ -381,10 +381,10 @@ def channel_area(depth: float, flange_width: float, web_thickness: float, flange
     """
     ranges.require("depth", depth, 0.001, 20.0, "m")
     ranges.require("flange_width", flange_width, 0.001, 20.0, "m")
-    ranges.require("web_thickness", web_thickness, 0.0, 20.0, "m")
-    ranges.require("flange_thickness", flange_thickness, 0.0, 20.0, "m")
-    ranges.require("web_to_flange_width", web_thickness / flange_width, 0.0, 1.0, "")
-    ranges.require("flange_to_depth", flange_thickness / depth, 0.0, 0.5, "")
+    ranges.require("web_thickness", web_thickness, 0.0, None, "m")
+    ranges.require("flange_thickness", flange_thickness, 0.0, None, "m")
+    ranges.require("web_to_flange_width", web_thickness / flange_width, None, 1.0, "")
+    ranges.require("flange_to_depth", flange_thickness / depth, None, 0.5, "")
     return 2.0 * flange_width * flange_thickness + (depth - 2.0 * flange_thickness) * web_thickness
 
 

@@ -19,6 +19,8 @@ from calculators.contract import (
     Words,
     say,
 )
+from calculators.density_sources import GERE, STAINLESS, STEEL_AND_IRON
+from calculators.facts import densities
 from calculators.facts import gauges as facts
 
 TYPE_CHECKING = False
@@ -50,7 +52,6 @@ MILL_TOLERANCE = Source(
     " Tolerances; Steel Market Update, Cold-Rolled Sheet Thickness Tolerances",
     "published",
 )
-DENSITIES = Source("Densities: type 304 stainless 7930, 6061 aluminum 2700, carbon steel 7850 kg/m³", "published")
 SECOND_LIST = Source("A second list of stainless gauges that suppliers sell by", "common practice")
 PLATE_BY_FRACTION = Source("Plate of 1/4 in and more is sold by the fraction", "common practice")
 AMPERE_RULE = Source("1 A for each 0.001 in of steel, up to 3/16 in", "common practice")
@@ -58,9 +59,9 @@ AMPERE_RULE = Source("1 A for each 0.001 in of steel, up to 3/16 in", "common pr
 _SOURCES_OF = (
     ("steel", (MANUFACTURERS_STANDARD, LAW, MILL_TOLERANCE)),
     ("galvanized", (GALVANIZED_GAGE, MANUFACTURERS_STANDARD, LAW, MILL_TOLERANCE)),
-    ("stainless", (LAW, SECOND_LIST, DENSITIES)),
-    ("aluminum", (ASTM_B258, DENSITIES)),
-    ("tube", (HANDBOOK, DENSITIES)),
+    ("stainless", (LAW, SECOND_LIST, STAINLESS)),
+    ("aluminum", (ASTM_B258, GERE)),
+    ("tube", (HANDBOOK, STEEL_AND_IRON)),
 )
 
 
@@ -288,7 +289,7 @@ def _working(sheet: _Sheet, given: Given) -> tuple[Message, ...]:
 def _working_of_weight(sheet: _Sheet, ounces: int, millimetres: Measured) -> Message:
     mass = gauge_tables.mass_per_area_of_gauge(sheet.system, sheet.gauge)
     metric = Measured(mass, "mass_per_area", None, "kg/m2")
-    for name, density in facts.DENSITY:
+    for name, density in densities.GAUGES:
         if name == sheet.system:
             return say("sheet-gauge.working.density", thickness=millimetres, density=Plain(density, 4), mass=metric)
     id = "sheet-gauge.working.weight-with-zinc" if sheet.zinc else "sheet-gauge.working.weight"
@@ -350,13 +351,20 @@ def _sources(sheet: _Sheet, current: float | None) -> tuple[Source, ...]:
 
 
 def _next(sheet: _Sheet, current: float | None) -> tuple[Next, ...]:
+    questions = []
     if current is not None:
         shown = Measured(current, "current", 2)
         carried = (("wire_material", "mild-steel"), ("current", shown))
-        return (Next("wire-feed", say("sheet-gauge.next.current", current=shown), carried),)
-    if sheet.system in ("stainless", "aluminum"):
-        return (Next("wire-feed", say("sheet-gauge.next." + sheet.system), (("wire_material", sheet.system),)),)
-    return ()
+        questions.append(Next("wire-feed", say("sheet-gauge.next.current", current=shown), carried))
+    elif sheet.system in ("stainless", "aluminum"):
+        wire = (("wire_material", sheet.system),)
+        questions.append(Next("wire-feed", say("sheet-gauge.next." + sheet.system), wire))
+    if sheet.system in ("steel", "stainless", "aluminum"):
+        material = "carbon-steel" if sheet.system == "steel" else sheet.system
+        thickness = sheet.shown(sheet.thickness)
+        piece = (("shape", "plate"), ("material", material), ("thickness", thickness))
+        questions.append(Next("part-weight", say("sheet-gauge.next.part-weight"), piece))
+    return tuple(questions)
 
 
 ENGLISH = {
@@ -441,6 +449,7 @@ ENGLISH = {
     "next.current": "What wire feed gives about {current}, the common-practice start?",
     "next.stainless": "What wire feed for stainless wire?",
     "next.aluminum": "What wire feed for aluminum wire?",
+    "next.part-weight": "What does a sheet of it weigh?",
 }
 
 CALCULATOR = Calculator(
@@ -462,7 +471,9 @@ CALCULATOR = Calculator(
         ASTM_B258,
         HANDBOOK,
         MILL_TOLERANCE,
-        DENSITIES,
+        STEEL_AND_IRON,
+        STAINLESS,
+        GERE,
         SECOND_LIST,
         PLATE_BY_FRACTION,
         AMPERE_RULE,

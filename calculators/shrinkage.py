@@ -17,8 +17,10 @@ from calculators.contract import (
     Relation,
     Source,
     Words,
+    carry,
     say,
 )
+from calculators.cooling import THICKNESS_RANGE
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -234,10 +236,10 @@ def _notes(given: Given, kind: str) -> tuple[Message, ...]:
 
 
 def _next(given: Given) -> tuple[Next, ...]:
-    thickness = ("thickness", given.measured("thickness"))
+    thickness = carry("thickness", given.measured("thickness"), *THICKNESS_RANGE)
     joint = "butt-passes" if _is_butt(given) else "tee-fillet"
     return (
-        Next("cooling-time", say("shrinkage.next.cooling-time"), (("joint", joint), thickness)),
+        Next("cooling-time", say("shrinkage.next.cooling-time"), (("joint", joint),) + thickness),
         Next("heat-input", say("shrinkage.next.heat-input"), ()),
     )
 

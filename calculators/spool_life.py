@@ -18,10 +18,13 @@ from calculators.contract import (
     Relation,
     Source,
     Verdict,
+    carry,
     say,
 )
 from calculators.drawings import spool_section
 from calculators.facts import wires
+from calculators.melting_law import MeltingLaw
+from calculators.ranges import OutOfRange
 from calculators.wire_left import WireLeft
 
 TYPE_CHECKING = False
@@ -267,15 +270,28 @@ def _next(given: Given, spool: _Spool) -> tuple[Next, ...]:
     questions = []
     if spool.lasts > 0.0:
         lasts = Measured(spool.lasts, "arc_time", None, given.units.get("arc_time"))
-        questions.append(Next("gas-supply", say("spool-life.next.gas-supply"), (("arc_time", lasts),)))
+        questions.append(Next("gas-supply", say("spool-life.next.gas-supply"), carry("arc_time", lasts, 0.6, 3.6e6)))
     wire: list[tuple[str, object]] = [("wire_material", given.word("wire_material"))]
     if given.word("filler_alloy"):
         wire.append(("filler_alloy", given.word("filler_alloy")))
     for name in ("wire_diameter", "wire_feed_speed"):
         if given.has(name):
             wire.append((name, given.measured(name)))
-    questions.append(Next("wire-feed", say("spool-life.next.wire-feed"), tuple(wire)))
+    if _has_a_law(given):
+        questions.append(Next("wire-feed", say("spool-life.next.wire-feed"), tuple(wire)))
     return tuple(questions)
+
+
+def _has_a_law(given: Given) -> bool:
+    """Return whether the melting law knows this wire, and a current for the feed if one is given."""
+    try:
+        law = MeltingLaw(given.values)
+        law.current_limits(law.extension(law.usual_distances()[1]))
+        if given.has("wire_feed_speed"):
+            law.checked_current(given.number("wire_feed_speed"), law.usual_distances()[1])
+    except OutOfRange:
+        return False
+    return True
 
 
 ENGLISH = {

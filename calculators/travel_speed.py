@@ -17,6 +17,7 @@ from calculators.contract import (
     Refusal,
     Relation,
     Source,
+    carry,
     say,
 )
 from calculators.facts import deposition as facts
@@ -186,7 +187,7 @@ def _next(given: Given) -> tuple[Next, ...]:
         Next("wire-feed", say("travel-speed.next.current"), wire),
     ]
     if "leg" in given.typed:
-        carried = (("joint", "fillet"), ("leg", given.measured("leg"))) + wire
+        carried = (("joint", "fillet"),) + carry("leg", given.measured("leg"), 1.0e-3, 0.05) + wire
         questions.append(Next("joint-fill", say("travel-speed.next.fill"), carried))
     return tuple(questions)
 

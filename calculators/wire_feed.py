@@ -295,6 +295,7 @@ def _next(given: Given) -> tuple[Next, ...]:
         wire.append(("filler_alloy", given.word("filler_alloy")))
     sizes = [(name, given.measured(name)) for name in ("wire_diameter", "wire_feed_speed")]
     return (
+        Next("travel-speed", say("wire-feed.next.travel-speed"), tuple(sizes)),
         Next("heat-input", say("wire-feed.next.heat-input"), (current,)),
         Next("spool-life", say("wire-feed.next.spool-life"), tuple(wire) + tuple(sizes)),
     )
@@ -368,6 +369,7 @@ ENGLISH = {
     "caution.stainless": "Stainless fume holds hexavalent chromium: extract it at the arc. US limit 5 µg/m³ over 8 hours (29 CFR 1910.1026).",
     "drawing.title": "Current across, wire feed up, with the band",
     "drawing.description": "The melting curve of this wire rises from {slowest} at {lowest} to {fastest} at {highest}. Your point: {wire_feed_speed} at {current}.",
+    "next.travel-speed": "How fast do I go at this feed?",
     "next.heat-input": "How much heat goes into the weld?",
     "next.spool-life": "How long does the spool last?",
 }

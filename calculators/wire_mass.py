@@ -3,7 +3,7 @@
 import math
 
 from calculators import ranges
-from calculators.facts import wires
+from calculators.facts import densities
 
 _QUARTER_PI = math.pi / 4.0
 
@@ -37,14 +37,14 @@ def density(wire_material: str, filler_alloy: str = "") -> tuple[float, float]:
 
     Source
     ------
-    facts/wires.py, DENSITIES: from memory, second routes named there.
+    facts/densities.py, WIRES, where the source of each stands.
 
     Examples
     --------
     >>> density("mild-steel")
     (7850.0, 0.005)
     """
-    for material, alloy, value, half_band in wires.DENSITIES:
+    for material, alloy, value, half_band in densities.WIRES:
         if material == wire_material and alloy == filler_alloy:
             return value, half_band
     raise ValueError("no density for wire_material " + wire_material + ", filler_alloy " + filler_alloy)

@@ -4,6 +4,7 @@ Expected numbers are worked out by hand beside each test from the sums whose sou
 """
 
 import json
+import math
 import re
 
 import pytest
@@ -355,7 +356,7 @@ def test_every_joint_has_an_answer_with_its_sources(joint):
 
 def test_next_questions_carry_values_that_are_taken():
     names = {each.calculator for each in found(**QUARTER, **RUN).next_questions}
-    assert names == {"travel-speed", "heat-input"}
+    assert names == {"travel-speed", "heat-input", "fillet-size", "shrinkage"}
     page = walking.reply("/joint-fill", [*QUARTER.items(), *RUN.items()], partial=True).body
     address = re.search(r'href="travel-speed\?([^"]*)"', page)
     assert address
@@ -365,6 +366,33 @@ def test_next_questions_carry_values_that_are_taken():
     assert carried["results"]["travel_speed"]["value"] == pytest.approx(
         value(ask(**RUN, **QUARTER), "travel_speed"), rel=1e-4
     )
+
+
+def test_steel_goes_on_to_its_strength_and_its_shrinkage_with_its_own_sizes():
+    def carried(**typed):
+        return {
+            each.calculator: {name: getattr(value, "value", value) for name, value in each.carried}
+            for each in found(**typed).next_questions
+        }
+
+    fillet = carried(leg="6 mm", root_gap="2 mm", weld_length="1 m")
+    assert fillet["fillet-size"] == pytest.approx({"leg": 0.006, "root_gap": 0.002})
+    assert fillet["shrinkage"] == {"joint": "tee-fillets", "leg": pytest.approx(0.006), "weld_length": 1.0}
+    lap = carried(joint="lap", leg="4 mm", thickness="5 mm")
+    assert lap["fillet-size"] == {"leg": pytest.approx(0.004), "joint": "lap", "edge_thickness": 0.005}
+    groove = carried(joint="single-v", thickness="10 mm", root_gap="2 mm", included_angle="60 deg", overweld_factor="1")
+    # By hand: 10 x 2 and a triangle 10 deep and 2 x 10 tan 30 wide.
+    area = 20e-6 + 100e-6 * math.tan(math.radians(30.0))
+    assert groove["shrinkage"] == {
+        "joint": "butt",
+        "weld_area": pytest.approx(area),
+        "thickness": 0.01,
+        "root_opening": 0.002,
+    }
+    # Strength and shrinkage are reckoned for steel and for equal legs between square plates.
+    assert {"fillet-size", "shrinkage"}.isdisjoint(carried(leg="6 mm", wire_material="aluminum"))
+    assert {"fillet-size", "shrinkage"}.isdisjoint(carried(leg="6 mm", second_leg="8 mm"))
+    assert {"fillet-size", "shrinkage"}.isdisjoint(carried(leg="6 mm", joint_angle="75 deg"))
 
 
 def test_every_next_question_is_on_the_shelf_and_takes_what_it_is_given():

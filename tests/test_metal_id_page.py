@@ -13,6 +13,7 @@ import pytest
 
 from calculators import asking, metal_evidence, metal_id
 from calculators.contract import Choice
+from calculators.facts import densities
 from calculators.facts import metals as facts
 from calculators.metal_id_sources import BY_KEY
 from tests import walking
@@ -77,7 +78,7 @@ def test_order_of_the_answers_does_not_matter(expected, typed):
 
 # ---------------------------------------------------------------- consistent evidence
 
-MIDDLE = {name: (low + high) / 2.0 for name, low, high in facts.DENSITIES}
+MIDDLE = {name: (low + high) / 2.0 for name, low, high in densities.FAMILIES}
 
 
 def rank(name, answers, density=None):

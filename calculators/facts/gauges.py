@@ -113,7 +113,3 @@ SECOND_STAINLESS_INCHES = (
 HOT_ROLLED_TOLERANCE = ((4, 6, 9), (7, 12, 8), (13, 14, 7), (15, 17, 6), (18, 18, 5))
 COLD_ROLLED_TOLERANCE = ((10, 12, 6), (13, 16, 5), (17, 19, 4), (20, 25, 3), (26, 29, 2), (30, 30, 1))
 GALVANIZED_TOLERANCE = ((8, 12, 9), (13, 14, 8), (15, 16, 6), (17, 19, 5), (20, 25, 4), (26, 30, 3))
-
-# kg/m3. Tube: carbon steel. Stainless: type 304, a mill's basic mass of 7.93 kg per mm and m2 (316: 7.98,
-# 430: 7.70). Aluminum: 6061, and within about 1 % other sheet alloys a shop bends. Standing: published.
-DENSITY = (("stainless", 7930.0), ("aluminum", 2700.0), ("tube", 7850.0))

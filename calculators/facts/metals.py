@@ -1,4 +1,4 @@
-"""Metals met on repairs: their families, how much they weigh, what shop tests say of them, what is not to be welded.
+"""Metals met on repairs: their families, what density and shop tests say of them, what is not to be welded.
 
 Points are whole numbers on a scale where one point about doubles or halves the odds; they are our own grading of
 what the named source says in words, no measurement. Every row names the key of its source; the titles and standings
@@ -28,36 +28,9 @@ FAMILIES = (
     "lead",
 )
 
-# Lowest and highest density, kg/m3: a public list of densities of metals (light alloys of aluminium 2560 to 2800,
-# of magnesium 1738 to 1870, titanium 4500, zinc 7135, cast iron 6800 to 7800, rolled steel 7850, stainless 7480 to
-# 8000, bronze and brass 7400 to 8900, copper 8930, nickel 8800, Monel 8360 to 8840, lead 11340), narrowed or widened
-# to what the family here means: gray iron 6800 to 7400, white iron 7400 to 7700 and zinc casting alloys from 6600
-# are from memory.
-DENSITIES = (
-    ("mild-steel", 7800.0, 7870.0),
-    ("medium-carbon", 7800.0, 7870.0),
-    ("gray-iron", 6800.0, 7400.0),
-    ("aluminum", 2560.0, 2830.0),
-    ("austenitic", 7850.0, 8030.0),
-    ("quenched-tempered", 7800.0, 7870.0),
-    ("ductile-iron", 7000.0, 7400.0),
-    ("magnetic-stainless", 7600.0, 7800.0),
-    ("high-carbon", 7700.0, 7870.0),
-    ("copper-alloy", 7400.0, 8900.0),
-    ("copper", 8900.0, 8960.0),
-    ("zinc", 6600.0, 7200.0),
-    ("manganese", 7800.0, 7950.0),
-    ("white-iron", 7400.0, 7700.0),
-    ("wrought-iron", 7600.0, 7870.0),
-    ("magnesium", 1738.0, 1870.0),
-    ("nickel", 8360.0, 8910.0),
-    ("titanium", 4420.0, 4540.0),
-    ("lead", 10900.0, 11350.0),
-)
 # How far off a family's range [share], and the points for it: a scale and a tape read a part to a few hundredths.
 DENSITY_POINTS = ((0.03, 3), (0.08, -1), (0.15, -4))
 DENSITY_POINTS_FAR = -8
-WATER_DENSITY = 998.0  # kg/m3, fresh water at about 20 degC
 
 _STEELS = ("mild-steel", "medium-carbon", "quenched-tempered", "high-carbon", "wrought-iron")
 _IRONS = ("gray-iron", "ductile-iron", "white-iron")

@@ -123,3 +123,10 @@ HARDENING = (
     ("4140", (0.38, 0.75, 0.80, 0.0, 0.15), (0.43, 1.00, 1.10, 0.0, 0.25)),
     ("4340", (0.38, 0.60, 0.70, 1.65, 0.20), (0.43, 0.80, 0.90, 2.00, 0.30)),
 )
+
+# What the preheat question takes of a steel it knows by chemistry alone, lowest and highest: our own limits, around the
+# grades above.
+PREHEATED_BY_CHEMISTRY = (
+    ("carbon", 0.25, 0.70), ("manganese", 0.0, 1.7), ("chromium", 0.0, 1.6), ("nickel", 0.0, 4.0),
+    ("molybdenum", 0.0, 0.6),
+)  # fmt: skip

@@ -1,4 +1,4 @@
-"""Solid wires: how fast they melt, what they weigh, the currents they are run at, how they lie on a spool.
+"""Solid wires: how fast they melt, the currents they are run at, how they lie on a spool.
 
 Coherent SI (m, s, A, kg). A wire is found by its material and filler alloy; an empty alloy means "not known".
 Standing is written beside each table. "From memory": the source is named but was not open when the number was
@@ -100,18 +100,6 @@ BURN_OFF = (
 )
 BURN_OFF_BAND = 0.15
 BURN_OFF_SLACK = 0.07  # takes 0.8 mm for 0.030 in and 1.2 mm for 0.045 in, and no size between two of them
-
-# Density. Steels: from memory (stainless 7900 to 8000). Aluminum alloys: from memory; second route: the
-# densities of the elements in the proportions of the classification (law). Unknown aluminum: the middle of
-# the alloys. (wire material, filler alloy, density [kg/m3], half-band [-])
-DENSITIES = (
-    ("mild-steel", "", 7850.0, 0.005),
-    ("stainless", "", 7950.0, 0.008),
-    ("aluminum", "", 2670.0, 0.012),
-    ("aluminum", "4043", 2690.0, 0.007),
-    ("aluminum", "5356", 2640.0, 0.007),
-    ("aluminum", "5183", 2660.0, 0.007),
-)
 
 # Half-band of a length from a mass. 0.045 in wire may be 0.001 in over or under (AWS A5.18 / A5.02; from
 # memory): 4.4 % of the cross-section; the rest is density.

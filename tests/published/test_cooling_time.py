@@ -9,7 +9,7 @@ import math
 
 import pytest
 
-from calculators import cooling, cooling_wanted
+from calculators import cooling, cooling_wanted, ranges
 
 KELVIN = 273.15
 ALL_JOINTS = [name for name, *_ in cooling.JOINT_FACTORS]
@@ -144,6 +144,12 @@ def test_a_last_bit_does_not_change_the_branch():
     transition = cooling.transition_thickness(1.0e6, 293.15)
     assert not cooling.is_thin(math.nextafter(transition, 0.0), transition)
     assert cooling.is_thin(transition * (1 - 1e-8), transition)
+
+
+def test_a_plate_is_not_compared_with_a_transition_of_nothing():
+    with pytest.raises(ranges.OutOfRange) as refused:
+        cooling.is_thin(0.01, 0.0)
+    assert refused.value.name == "transition"
 
 
 # ---------------------------------------------------------------- how it scales

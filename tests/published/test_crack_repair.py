@@ -175,6 +175,7 @@ def test_volume_scales_with_both():
     [
         (crack_excavation.repair_length, (0.0, 2, 0.05)),
         (crack_excavation.repair_length, (0.1, 3, 0.05)),
+        (crack_excavation.repair_length, (0.1, -1, 0.05)),
         (crack_excavation.repair_length, (0.1, 2, math.nan)),
         (crack_excavation.metal_volume, (0.0, 0.1)),
         (crack_excavation.metal_volume, (1e-4, math.inf)),

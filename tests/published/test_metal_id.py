@@ -7,7 +7,8 @@ value; what is checked is the order they put the families in, which the manuals 
 import pytest
 
 from calculators import metal_evidence
-from calculators.facts.metals import DENSITIES, EVIDENCE, FAMILIES
+from calculators.facts import densities
+from calculators.facts.metals import EVIDENCE, FAMILIES
 from calculators.metal_evidence import answer_points, density_points, ranking
 
 pytestmark = pytest.mark.quick
@@ -98,7 +99,7 @@ def test_density_does_not_change_with_the_size_of_the_piece():
     )
 
 
-@pytest.mark.parametrize(("family", "low", "high"), DENSITIES)
+@pytest.mark.parametrize(("family", "low", "high"), densities.FAMILIES)
 def test_the_further_from_the_range_the_fewer_points(family, low, high):
     above = [density_points(family, high * (1.0 + step / 100.0)) for step in range(40)]
     below = [density_points(family, low * (1.0 - step / 100.0)) for step in range(40)]
@@ -201,7 +202,7 @@ def test_no_family_is_named_twice_in_a_row_or_unknown():
         named = [family for _, families in fits for family in families]
         assert len(named) == len(set(named)), (test, answer)
         assert set(named) <= set(FAMILIES), (test, answer)
-    assert [family for family, _, _ in DENSITIES] == list(FAMILIES)
+    assert [family for family, _, _ in densities.FAMILIES] == list(FAMILIES)
 
 
 def test_nothing_found_leaves_every_family_level():

@@ -257,8 +257,27 @@ def test_density_is_the_published_one(material, low, high):
 
 
 def test_densities_stand_inside_their_spread():
-    for _, density, low, high in densities.DENSITIES:
+    for _, density, low, high in densities.PARTS:
         assert low <= density <= high
+
+
+# What a part is sold as, and the family a repair takes it for: two questions of one metal may not disagree.
+FAMILY_OF = (
+    ("carbon-steel", "mild-steel"),
+    ("stainless", "austenitic"),
+    ("aluminum", "aluminum"),
+    ("cast-iron", "gray-iron"),
+    ("brass", "copper-alloy"),
+    ("copper", "copper"),
+    ("titanium", "titanium"),
+)
+
+
+@pytest.mark.parametrize(("material", "family"), FAMILY_OF)
+def test_spread_of_a_part_lies_in_the_range_of_its_family(material, family):
+    _, low, high = part_mass.metal_density(material)
+    ((lightest, heaviest),) = [row[1:] for row in densities.FAMILIES if row[0] == family]
+    assert lightest <= low <= high <= heaviest
 
 
 # Round, square and hexagon bar have no table of their own here: checked by a second method.

@@ -1,0 +1,9 @@
+"""Where the densities of parts and sheet come from, by name; the numbers and more words are in facts/densities.py."""
+
+from calculators.contract import Source
+
+STEEL_AND_IRON = Source(
+    "Iowa Department of Transportation, Instructional Memorandum 452.02: steel 490, cast iron 450 lb/ft³", "published"
+)
+STAINLESS = Source("Type 304 stainless 7930 kg/m³, a mill's basic mass", "published")
+GERE = Source("Gere, Mechanics of Materials, 5th edition, table of densities, in a copy", "published")

@@ -114,6 +114,8 @@ _ALL = (
     _q("total_mass", ("lb", "kg"), "kg", "lb", 0.0001, 1000000.0, figures=4),
     _q("metal_volume", ("in3", "cm3"), "cm3", "in3", 0.0, 1000000.0),
     _q("hold_time", ("h", "min"), "h", "h", 0.0, 1000.0),
+    _q("lead_voltage_drop", ("V",), "V", "V", 0.0, 20.0),
+    _q("lead_resistance", ("mohm", "ohm"), "mohm", "mohm", 0.1, 1000.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

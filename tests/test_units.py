@@ -214,6 +214,8 @@ KINDS = {
     "temperature": "kelvin",
     "mass": "kilogram",
     "rate": "kilogram/second",
+    "drop": "volt",
+    "resistance": "ohm",
 }
 QUANTITIES = quantities._ALL
 

@@ -138,6 +138,11 @@ MORE_IN_CARBON_DIOXIDE = 0.5  # V; the shop rules for carbon dioxide alone give 
 # to short below the usual spray voltages. Common practice. [V]
 BORDER_WIDTH = 2.0
 
+# Leads: clamp and plugs alone lose 0.3 to 1 V (common practice); cables are sized to lose 4 V at most (AWS Safety and
+# Health Fact Sheet 39; published, seen). What to take where nobody knows, [V].
+LEADS_LOSE = (0.3, 4.0)
+LEADS_TAKEN = 2.0
+
 # Where each serves. Positions: AWS Welding Handbook; from memory. Second route: API RP 577, 4.4 (seen in a copy):
 # globular flat and horizontal; spray kept from vertical and overhead by its pool; short-circuit any. Aluminum spray:
 # all. Thickness: common practice; short-circuit 24 gauge (0.0239 in) to 1/4 in. API RP 577: spray below 6 mm may be

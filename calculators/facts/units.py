@@ -53,6 +53,8 @@ UNITS = (
     ("kg/h", "kilogram/hour"),
     ("lb/h", "pound/hour"),
     ("mL/100g", "milliliter/hectogram"),
+    ("ohm", "ohm"),
+    ("mohm", "milliohm"),
     ("%", "percent"),
     ("", "dimensionless"),
 )
@@ -147,6 +149,9 @@ SPELLINGS = {
     "hrs": "h",
     "hour": "h",
     "hours": "h",
+    "ohms": "ohm",
+    "milliohm": "mohm",
+    "milliohms": "mohm",
     "ga": "",
     "gauge": "",
     "gage": "",
@@ -167,4 +172,6 @@ SIGNS = {
     "in3": "in\u00b3",
     "lb/in3": "lb/in\u00b3",
     "kg/m3": "kg/m\u00b3",
+    "ohm": "\u03a9",
+    "mohm": "m\u03a9",
 }

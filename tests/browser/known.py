@@ -124,6 +124,18 @@ KNOWN = {
         225,
         "in/min",
     ),
+    # 0.035 in steel wire, 75/25, 130 A, 18.5 V: everyday short-circuit. Standing: common practice.
+    "transfer-mode": Known(
+        (("wire_diameter", "0.035", "in"), ("current", "130", ""), ("voltage", "18.5", "")),
+        0.0,
+        0.0,
+        "",
+        words="Short-circuit",
+    ),
+    # 22 V on the machine less 2.4 V in the leads is 19.6 V at the gun. Standing: law (voltages add up), by hand.
+    "arc-voltage": Known(
+        (("machine_voltage", "22", ""), ("lead_voltage_drop", "2.4", ""), ("current", "150", "")), 19.6, 19.6, "V"
+    ),
     # EN 1011-1: 0.8 x 24 V x 180 A x 60 / (1000 x 12 in/min) = 17.28 kJ/in. Standing: standard, by hand.
     "heat-input": Known(
         (("voltage", "24", ""), ("current", "180", ""), ("travel_speed", "12", "in/min")), 17.3, 17.3, "kJ/in"

@@ -35,7 +35,7 @@ CARBON_DIOXIDE_RAISES = (
     (0.05, 1.0, 0.10, 0.10),
     (0.10, 1.06, 0.12, 0.12),
     (0.15, 1.13, 0.13, 0.20),
-    (0.20, 1.20, 0.15, 0.30),
+    (0.20, 1.20, 0.16, 0.30),
 )
 # Beyond it the arc forces push the drop aside: no axial spray. AWS Welding Handbook: about 80 % argon at least;
 # from memory. API RP 577 (seen in a copy) has spray with 98 % argon, and down to 80 %.

@@ -5,11 +5,17 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calculators import arc_voltage, asking, voltage_lines
-from calculators.contract import Number
+from calculators.contract import Number, say
 from webapp.catalogue import Context, sentence
 
 CONTEXT = Context("en", "us", "0")
 WELD = {"current": "150 A"}
+
+
+def usual(metal, gas, mode, amperes, size, share=0.25):
+    found = voltage_lines.usual_voltage(metal, gas, mode, amperes, size, share)
+    assert found is not None
+    return found
 
 
 def ask(**typed):
@@ -122,7 +128,7 @@ def test_the_rating_line_is_beside_it_and_named():
     found = answer(**WELD, machine_voltage="22 V", lead_voltage_drop="2 V")
     assert numbers(found)["load_voltage"].value == pytest.approx(21.5)
     assert "note.rating-above" in ids(found.notes)
-    page = sentence(arc_voltage.say("arc-voltage.result.load_voltage"), CONTEXT)
+    page = sentence(say("arc-voltage.result.load_voltage"), CONTEXT)
     assert "not a setting" in page
 
 
@@ -178,7 +184,7 @@ def test_gun_distance_moves_the_amps_on_constant_voltage():
 def test_more_current_asks_for_more_voltage(first, second, gas):
     less, more = sorted((first, second))
     for mode in ("short-circuit", "globular"):
-        found = [voltage_lines.usual_voltage("mild-steel", gas, mode, each, 1.0e-3) for each in (less, more)]
+        found = [usual("mild-steel", gas, mode, each, 1.0e-3) for each in (less, more)]
         assert found[0][1] <= found[1][1]
         assert found[0][0] < found[0][1] < found[0][2]
 
@@ -186,7 +192,7 @@ def test_more_current_asks_for_more_voltage(first, second, gas):
 @given(st.floats(60.0, 220.0))
 def test_globular_lies_above_short_circuit(amperes):
     for gas in ("argon-carbon-dioxide", "carbon-dioxide", "argon-oxygen"):
-        shorting = voltage_lines.usual_voltage("mild-steel", gas, "short-circuit", amperes, 1.0e-3)
-        drops = voltage_lines.usual_voltage("mild-steel", gas, "globular", amperes, 1.0e-3)
+        shorting = usual("mild-steel", gas, "short-circuit", amperes, 1.0e-3)
+        drops = usual("mild-steel", gas, "globular", amperes, 1.0e-3)
         assert shorting[1] < drops[1]
         assert shorting[2] < drops[2]

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calculators import asking, transfer_limits, transfer_mode, voltage_lines
-from calculators.contract import Drawing, Table, Words
+from calculators.contract import Drawing, Message, Table, Words
 from calculators.drawings.paper import WIDTH
 from webapp import pocket
 from webapp.catalogue import Context, sentence
@@ -14,6 +14,18 @@ CONTEXT = Context("en", "us", "0")
 MIX = "argon-carbon-dioxide"
 WIRE = {"wire_diameter": "0.035 in", "current": "130 A", "voltage": "18.5 V"}
 SPRAY = {"wire_diameter": "0.045 in", "current": "270 A", "voltage": "28 V", "gas": "argon-oxygen"}
+
+
+def transition(metal, size, gas, share=0.25):
+    found = transfer_limits.transition_current(metal, size, gas, share)
+    assert found is not None
+    return found
+
+
+def usual(metal, gas, mode, amperes, size, share=0.25):
+    found = voltage_lines.usual_voltage(metal, gas, mode, amperes, size, share)
+    assert found is not None
+    return found
 
 
 def ask(**typed):
@@ -44,10 +56,11 @@ def ids(messages):
 
 def rows(found):
     (table,) = [each for each in found.results if isinstance(each, Table)]
-    return {
-        row[0].id.rpartition(".")[2]: [sentence(cell, CONTEXT).replace("\u00a0", " ") for cell in row[1:]]
-        for row in table.rows
-    }
+    shown = {}
+    for row in table.rows:
+        cells = [cell for cell in row if isinstance(cell, Message)]
+        shown[cells[0].id.rpartition(".")[2]] = [sentence(cell, CONTEXT).replace("\u00a0", " ") for cell in cells[1:]]
+    return shown
 
 
 # --- The mode and its borders
@@ -225,18 +238,20 @@ SHARES = st.floats(0.01, 0.20)
 
 @given(STEEL, st.sampled_from(("argon-oxygen", MIX)), SHARES, st.floats(0.0, 1.0))
 def test_usual_voltage_of_spray_above_the_transition_is_spray(size, gas, share, place):
-    begins = transfer_limits.transition_current("mild-steel", size, gas, share)[2]
+    begins = transition("mild-steel", size, gas, share)[2]
     amperes = begins + place * 100.0
-    for volts in voltage_lines.usual_voltage("mild-steel", gas, "spray", amperes, size, share):
+    for volts in usual("mild-steel", gas, "spray", amperes, size, share):
         assert transfer_limits.mode_at("mild-steel", size, gas, amperes, volts, "flat", share)[0] == "spray"
 
 
 @given(STEEL, st.sampled_from((MIX, "carbon-dioxide", "argon-oxygen")), st.floats(0.01, 0.6), st.floats(0.0, 1.0))
 def test_usual_voltage_of_short_circuit_in_its_currents_is_short_circuit(size, gas, share, place):
     for position in ("flat", "overhead"):
-        least, most = transfer_limits.short_circuit_currents("mild-steel", size, position)
+        reach = transfer_limits.short_circuit_currents("mild-steel", size, position)
+        assert reach is not None
+        least, most = reach
         amperes = least + place * (most - least)
-        for volts in voltage_lines.usual_voltage("mild-steel", gas, "short-circuit", amperes, size, share):
+        for volts in usual("mild-steel", gas, "short-circuit", amperes, size, share):
             found = transfer_limits.mode_at("mild-steel", size, gas, amperes, volts, position, share)[0]
             assert found == "short-circuit"
 
@@ -244,7 +259,7 @@ def test_usual_voltage_of_short_circuit_in_its_currents_is_short_circuit(size, g
 @given(STEEL, SHARES, SHARES)
 def test_carbon_dioxide_never_lowers_the_transition(size, first, second):
     less, more = sorted((first, second))
-    found = [transfer_limits.transition_current("mild-steel", size, MIX, share) for share in (less, more)]
+    found = [transition("mild-steel", size, MIX, share) for share in (less, more)]
     assert found[0][1] <= found[1][1] * (1.0 + 1e-12)
     assert found[0][2] <= found[1][2] * (1.0 + 1e-12)
 
@@ -252,7 +267,7 @@ def test_carbon_dioxide_never_lowers_the_transition(size, first, second):
 @given(STEEL, STEEL, SHARES)
 def test_thicker_wire_sprays_at_more_current(first, second, share):
     thin, thick = sorted((first, second))
-    found = [transfer_limits.transition_current("mild-steel", each, MIX, share)[1] for each in (thin, thick)]
+    found = [transition("mild-steel", each, MIX, share)[1] for each in (thin, thick)]
     assert found[0] <= found[1]
 
 

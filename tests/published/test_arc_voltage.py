@@ -40,8 +40,14 @@ TEXTBOOK = (
 LEADS = ((200, 200, 0.122, 4.88), (200, 100, 0.194, 3.88), (150, 200, 0.194, 5.82))
 
 
+def usual(metal, gas, mode, amperes, size, share=0.25):
+    found = voltage_lines.usual_voltage(metal, gas, mode, amperes, size, share)
+    assert found is not None
+    return found
+
+
 def steel(mode, amperes, share=0.25, gas=MIX):
-    return voltage_lines.usual_voltage("mild-steel", gas, mode, amperes, 1.0e-3, share)
+    return usual("mild-steel", gas, mode, amperes, 1.0e-3, share)
 
 
 @pytest.mark.parametrize(("amperes", "volts"), LOAD_LINE)
@@ -51,9 +57,9 @@ def test_rating_line_is_the_standard_s(amperes, volts):
 
 @pytest.mark.parametrize(("metal", "gas", "mode", "inches", "least", "most", "low", "high"), TEXTBOOK)
 def test_usual_voltage_runs_through_a_textbook_s_range(metal, gas, mode, inches, least, most, low, high):
-    ends = [voltage_lines.usual_voltage(metal, gas, mode, each, inches * INCH)[1] for each in (least, most)]
+    ends = [usual(metal, gas, mode, each, inches * INCH)[1] for each in (least, most)]
     assert ends == pytest.approx((low, high), abs=0.05)
-    middle = voltage_lines.usual_voltage(metal, gas, mode, (least + most) / 2.0, inches * INCH)
+    middle = usual(metal, gas, mode, (least + most) / 2.0, inches * INCH)
     assert middle[1] == pytest.approx((low + high) / 2.0, abs=0.05)
     assert low <= middle[0] < middle[1] < middle[2] <= high
 
@@ -155,7 +161,7 @@ def test_pulse_and_unknown_gases_have_no_usual_voltage():
     assert voltage_lines.usual_voltage("mild-steel", MIX, "pulse", 150.0, 1.0e-3) is None
     assert voltage_lines.usual_voltage("aluminum", MIX, "spray", 150.0, 1.0e-3) is None
     assert voltage_lines.usual_voltage("mild-steel", "argon", "short-circuit", 150.0, 1.0e-3) is None
-    assert steel("spray", 250.0, 0.25) is None
+    assert voltage_lines.usual_voltage("mild-steel", MIX, "spray", 250.0, 1.0e-3) is None
 
 
 def test_a_wire_the_textbook_does_not_have_is_refused():

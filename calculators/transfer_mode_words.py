@@ -5,6 +5,7 @@ from calculators import shielding_gas, solid_wire
 ENGLISH = {
     "title": "Transfer mode",
     "question": "How does the metal cross the arc here: short-circuit, globular or spray?",
+    "found-by": "spray short circuit globular pulse spatter spatters spitting pops hiss mode arc sound",
     "lead": "Give current or wire feed speed, whichever you know.",
     "field.current": "Current",
     "field.wire_feed_speed": "Wire feed speed",

@@ -4,7 +4,7 @@ The lines are in voltage_lines.py, the limits of the modes in transfer_limits.py
 """
 
 from calculators import arc_sources as from_
-from calculators import numerals, transfer_limits, voltage_lines
+from calculators import numerals, ranges, transfer_limits, voltage_lines
 from calculators.arc_voltage_words import ENGLISH
 from calculators.contract import (
     UNKNOWN,
@@ -24,6 +24,8 @@ from calculators.contract import (
     say,
 )
 from calculators.facts import transfer
+from calculators.melting_law import MeltingLaw
+from calculators.ranges import OutOfRange
 from calculators.shielding_gas import FIELDS, ShieldingGas
 
 TYPE_CHECKING = False
@@ -217,6 +219,19 @@ def _sources(reading: Reading) -> tuple[Source, ...]:
     return tuple(found)
 
 
+def _has_mode(reading: Reading, diameter: float) -> bool:
+    """Return whether the question on the transfer mode takes these values."""
+    current = 0.0 if reading.current is None else reading.current
+    try:
+        ranges.require("voltage", reading.gun, transfer.LEAST_VOLTAGE, transfer.MOST_VOLTAGE, "V")
+        law = MeltingLaw({"wire_material": reading.metal, "wire_diameter": diameter})
+        law.checked_feed(current, law.usual_distances()[1])
+        gas = reading.gas
+        return bool(transfer_limits.borders_at(reading.metal, diameter, gas.word, current, "flat", gas.share))
+    except OutOfRange:
+        return False
+
+
 def _next(given: Given, reading: Reading) -> tuple[Next, ...]:
     if reading.current is None:
         return ()
@@ -225,7 +240,7 @@ def _next(given: Given, reading: Reading) -> tuple[Next, ...]:
         ("current", Measured(reading.current, "current")),
     ]
     questions = [Next("heat-input", say("arc-voltage.next.heat-input"), tuple(carried))]
-    if reading.diameter is not None and given.word("wire_kind") == "solid":
+    if reading.diameter is not None and given.word("wire_kind") == "solid" and _has_mode(reading, reading.diameter):
         wire = [("wire_material", reading.metal), ("wire_diameter", given.measured("wire_diameter"))]
         asked = tuple(wire) + tuple(reading.gas.carried(given)) + tuple(carried)
         questions.insert(0, Next("transfer-mode", say("arc-voltage.next.transfer-mode"), asked))
@@ -267,4 +282,5 @@ CALCULATOR = Calculator(
     english=ENGLISH,
     sources=(from_.LEADS, from_.LOAD_LINE, from_.LINES, from_.MORE_VOLTAGE, from_.MODERN_WELDING),
     place=24,
+    fold_from="transfer_mode",
 )

@@ -5,7 +5,7 @@ from calculators import shielding_gas
 ENGLISH = {
     "title": "Arc voltage",
     "question": "How much of the machine's voltage reaches the arc, and is it what is usual?",
-    "found-by": "volts voltmeter meter reading load line lead loss",
+    "found-by": "volts volt voltage meter reading tap load line lead loss drop stubbing arc length",
     "lead": "Leave one of machine voltage, gun voltage and lead loss blank: it is worked out.",
     "field.machine_voltage": "Voltage on the machine",
     "hint.machine_voltage": "Read while welding.",

@@ -265,14 +265,18 @@ def _sources(arc: Arc) -> tuple[Source, ...]:
 
 
 def _next(given: Given, arc: Arc, shown: str) -> tuple[Next, ...]:
-    wire = [("wire_material", given.word("wire_material"))]
+    wire: list[tuple[str, object]] = [("wire_material", given.word("wire_material"))]
+    if given.word("filler_alloy"):
+        wire.append(("filler_alloy", given.word("filler_alloy")))
     sizes: list[tuple[str, object]] = [(name, given.measured(name)) for name in ("wire_diameter", "current")]
     voltage: tuple[str, object] = ("voltage", given.measured("voltage"))
-    questions = [Next("wire-feed", say("transfer-mode.next.wire-feed"), tuple(wire) + tuple(sizes))]
+    distance: tuple[str, object] = ("contact_tip_to_work", given.measured("contact_tip_to_work"))
+    questions = []
     if shown in ("short-circuit", "globular", "spray"):
         mode: tuple[str, object] = ("transfer_mode", shown)
-        asked = tuple(wire) + tuple(sizes) + tuple(arc.gas.carried(given)) + (mode, voltage)
+        asked = tuple(wire[:1]) + tuple(sizes) + tuple(arc.gas.carried(given)) + (mode, voltage)
         questions.append(Next("arc-voltage", say("transfer-mode.next.arc-voltage"), asked))
+    questions.append(Next("wire-feed", say("transfer-mode.next.wire-feed"), tuple(wire) + tuple(sizes) + (distance,)))
     questions.append(Next("heat-input", say("transfer-mode.next.heat-input"), (voltage, sizes[1])))
     return tuple(questions)
 
@@ -302,7 +306,7 @@ def _regions(arc: Arc, least: float, most: float) -> "tuple[transfer_map.Region,
     found = []
     top = borders.get("short-circuit-top")
     transition = borders.get("transition")
-    floor, ceiling = transfer_map.LEAST, transfer_map.MOST
+    floor, ceiling = transfer.LEAST_VOLTAGE, transfer.MOST_VOLTAGE
     if top is not None:
         rows = tuple([(current, floor, line["shorting"][1]) for current, line in _lines(arc, least, min(top[1], most))])
         found.append((say("transfer-mode.mode.short-circuit"), 104, rows))
@@ -336,8 +340,8 @@ CALCULATOR = Calculator(
         Quantity(
             "voltage",
             hint=True,
-            low=transfer_map.LEAST,
-            high=transfer_map.MOST,
+            low=transfer.LEAST_VOLTAGE,
+            high=transfer.MOST_VOLTAGE,
             presets=("17 V", "18 V", "19 V", "20 V", "24 V", "27 V"),
         ),
         Choice("position", transfer.EVERY, default="flat"),
@@ -371,4 +375,5 @@ CALCULATOR = Calculator(
         from_.MORE_VOLTAGE, from_.MODERN_WELDING, from_.TRANSITIONS, from_.PONOMAREV, from_.METHONG,
     ),
     place=22,
+    fold_from="position",
 )  # fmt: skip

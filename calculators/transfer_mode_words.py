@@ -5,7 +5,7 @@ from calculators import shielding_gas, solid_wire
 ENGLISH = {
     "title": "Transfer mode",
     "question": "How does the metal cross the arc here: short-circuit, globular or spray?",
-    "found-by": "spray short circuit globular pulse spatter spatters spitting pops hiss mode arc sound",
+    "found-by": "short circuit short arc dip globular spray axial pulse pulsed mode transition spatter popping hissing crackle stubbing cold lap c25 75/25 map",
     "lead": "Give current or wire feed speed, whichever you know.",
     "field.current": "Current",
     "field.wire_feed_speed": "Wire feed speed",

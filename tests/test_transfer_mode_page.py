@@ -1,5 +1,9 @@
 """The transfer-mode question from what is typed to what is answered. The limits are checked in tests/published."""
 
+import html
+import re
+import urllib.parse
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -7,6 +11,7 @@ from hypothesis import strategies as st
 from calculators import asking, transfer_limits, transfer_mode, voltage_lines
 from calculators.contract import Drawing, Message, Table, Words
 from calculators.drawings.paper import WIDTH
+from tests import walking
 from webapp import pocket
 from webapp.catalogue import Context, sentence
 
@@ -228,6 +233,17 @@ def test_arc_voltage_takes_what_is_carried_to_it():
     (link,) = [each for each in page.split('href="') if each.startswith("arc-voltage?")]
     for part in ("voltage=18.5+V", "current=130+A", "transfer_mode=short-circuit", "carbon_dioxide=25+%25"):
         assert part in link.partition('"')[0]
+
+
+@pytest.mark.parametrize("name", ("transfer-mode", "arc-voltage"))
+def test_no_next_question_leads_into_an_error(name):
+    for pairs, _ in walking.answered(name):
+        page = walking.reply("/" + name, pairs, partial=True).body
+        for nav in re.findall('<nav class="next".*?</nav>', page, re.DOTALL):
+            for address in re.findall('href="([^"]+)"', nav):
+                following, _, query = html.unescape(address).partition("?")
+                reply = asking.ask(walking.calculator(following), urllib.parse.parse_qsl(query))
+                assert reply.state != "problem", address
 
 
 # --- What holds whatever the numbers

@@ -2,6 +2,7 @@
 
 from calculators.contract import Drawing, Measured, Message
 from calculators.drawings.paper import TEXT_HEIGHT, WIDTH, place
+from calculators.facts.transfer import LEAST_VOLTAGE, MOST_VOLTAGE
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -11,7 +12,6 @@ if TYPE_CHECKING:
 _HEIGHT = 264
 _LEFT, _RIGHT = 62, 332
 _TOP, _BOTTOM = 34, 238
-LEAST, MOST = 12.0, 36.0  # V
 _GRID = (15.0, 20.0, 25.0, 30.0, 35.0)
 _BESIDE = 6
 _CLEAR = 14  # between the point and what is written beside it
@@ -62,7 +62,7 @@ def draw(
 
 
 def _y_of(voltage: float) -> int:
-    return place(min(max(voltage, LEAST), MOST), LEAST, MOST, _BOTTOM, _TOP)
+    return place(min(max(voltage, LEAST_VOLTAGE), MOST_VOLTAGE), LEAST_VOLTAGE, MOST_VOLTAGE, _BOTTOM, _TOP)
 
 
 def _currents(point: tuple[float, float, float], feeds: tuple[tuple[float, float], ...]) -> tuple[Measured, ...]:

@@ -134,6 +134,9 @@ LINES = (
 HALF_BANDS = (("short-circuit", 1.5), ("globular", 2.5), ("spray", 2.0), ("flux-cored", 2.0))
 MORE_IN_CARBON_DIOXIDE = 0.5  # V; the shop rules for carbon dioxide alone give 2 V where a mix has 1.5
 
+# Solid wire is run between these; common practice. [V]
+LEAST_VOLTAGE, MOST_VOLTAGE = 12.0, 36.0
+
 # Borders of voltage, each a band this wide: the arc stops shorting above the usual short-circuit voltages; spray begins
 # to short below the usual spray voltages. Common practice. [V]
 BORDER_WIDTH = 2.0

@@ -209,7 +209,7 @@ def curved_side_area(depth: float, root_radius: float, bevel_angle: float) -> fl
     ranges.require("depth", depth, 0.0005, 0.3, "m")
     curved = curved_height(root_radius, bevel_angle)
     straight = depth - curved
-    ranges.require("straight_side", straight, -1e-9, 0.3, "m")
+    ranges.require("straight_side", straight, -1e-9, None, "m")
     slant = ranges.magnitude(bevel_angle, "rad")
     turn = math.pi / 2.0 - slant
     arc = root_radius * root_radius * (0.5 * turn - 0.25 * math.sin(2.0 * turn))
@@ -255,7 +255,7 @@ def curved_side_width(depth: float, root_radius: float, bevel_angle: float) -> f
     """
     ranges.require("depth", depth, 0.0005, 0.3, "m")
     straight = depth - curved_height(root_radius, bevel_angle)
-    ranges.require("straight_side", straight, -1e-9, 0.3, "m")
+    ranges.require("straight_side", straight, -1e-9, None, "m")
     slant = ranges.magnitude(bevel_angle, "rad")
     return root_radius * math.cos(slant) + straight * math.tan(slant)
 

@@ -416,6 +416,9 @@ REFUSED = (
     ("single-u", {"thickness": 10, "root_face": 3, "included_angle": 20, "root_radius": 9}, "root_radius"),
     ("single-v", {"thickness": 10, "included_angle": 60, "reinforcement": 3}, "reinforcement"),
     ("square-butt", {"thickness": 3, "root_gap": 2, "bead_width": 1.9}, "bead_width"),
+    ("square-butt", {"thickness": 3, "root_gap": 2, "bead_width": 50.1}, "bead_width"),
+    ("fillet", {"leg": 6, "joint_angle": 120, "concavity": 1.21}, "concavity"),  # 0.2 x 10.39 x tan 30
+    ("fillet", {"leg": 6, "joint_angle": 60, "convexity": 0.88}, "convexity"),  # 0.25 x 6 / tan 60
     ("plug", {"thickness": 10, "hole_diameter": 20, "fill_depth": 10.1}, "fill_depth"),
     ("slot", {"thickness": 10, "slot_width": 20, "slot_length": 19}, "slot_length"),
 )
@@ -426,6 +429,7 @@ def test_what_cannot_be_is_refused_under_its_own_name(joint, sizes, name):
     with pytest.raises(ranges.OutOfRange) as refused:
         section(joint, **sizes)
     assert refused.value.name == name
+    assert refused.value.unit == ("rad" if name.endswith("angle") else "m")
 
 
 @pytest.mark.parametrize(("joint", "sizes", "name"), REFUSED)

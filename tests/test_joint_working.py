@@ -10,9 +10,9 @@ from tests import walking
 pytestmark = pytest.mark.quick
 
 
-def numbers(typed, extra=()):
+def numbers(typed, extra=(), system="si"):
     """Return the numbers of each line of the working, in the order in which they are read."""
-    reply = walking.reply("/api/joint-fill", [*typed.items(), *extra], system="si")
+    reply = walking.reply("/api/joint-fill", [*typed.items(), *extra], system=system)
     assert reply.status == 200, reply.body
     lines = [line.replace("\u202f", "") for line in json.loads(reply.body)["working"]]
     return [[float(each) for each in re.findall(r"\d+(?:\.\d+)?", line)] for line in lines]
@@ -130,3 +130,21 @@ def test_passes_travel_and_time_are_worked_out_line_by_line():
         [133.3, 1.131, 0.96, 7.2, 20.11],
         [0.1696, 4.091, 2.487, 15, 16.58],
     ]
+
+
+@pytest.mark.parametrize(
+    "typed",
+    (
+        {**FILLET, "wire_mass": "1 kg"},
+        {
+            **FILLET,
+            "weld_length": "1 m",
+            "largest_bead": "4 mm",
+            "wire_diameter": "1.2 mm",
+            "wire_feed_speed": "8 m/min",
+        },
+        {"joint": "slot", "thickness": "10 mm", "slot_width": "20 mm", "slot_length": "50 mm", "weld_count": "3"},
+    ),
+)
+def test_the_sums_are_in_one_system_whatever_the_reader_s(typed):
+    assert numbers(typed, system="us") == numbers(typed, system="si")

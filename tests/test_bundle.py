@@ -162,11 +162,11 @@ def test_the_literals_of_the_phone_equal_what_was_made():
 
 
 def test_the_python_that_is_carried_is_one_json_file_of_the_sources():
-    assert json.loads(bundle.Bundle().python) == {"files": bundle.python_files()}
+    assert json.loads(bundle.Bundle().files["pocket.json"]) == {"files": bundle.python_files()}
 
 
 def test_carried_python_is_ascii_so_that_every_reader_gets_the_same_bytes():
-    assert bundle.Bundle().python.isascii()
+    assert bundle.Bundle().files["pocket.json"].isascii()
 
 
 # ---------------------------------------------------------------- the build names what is carried

@@ -1,9 +1,11 @@
 """The server: what every reply carries, what is refused, what is logged, and how it starts."""
 
+import gzip
 import json
 import logging
 import re
 
+import brotli
 import pytest
 from flask.testing import FlaskClient
 
@@ -140,6 +142,43 @@ def test_unchanged_file_is_not_sent_again(client, address):
     again = client.get(address, headers={"If-None-Match": etag})
     assert (again.status_code, again.data) == (304, b"")
     _check_headers(again)
+
+
+ACCEPTED = (
+    (None, ""),
+    ("identity", ""),
+    ("deflate", ""),
+    ("gzip", "gzip"),
+    ("gzip, deflate, br, zstd", "br"),
+    ("br;q=0.1, gzip;q=0.9", "br"),
+    ("br;q=0, gzip", "gzip"),
+    ("*", "br"),
+    ("*;q=0", ""),
+)
+UNPACK = {"": bytes, "br": brotli.decompress, "gzip": gzip.decompress}
+
+
+@quick
+@pytest.mark.parametrize(("accepted", "expected"), ACCEPTED)
+def test_carried_files_come_in_the_best_encoding_that_is_accepted(client, app, accepted, expected):
+    bundle = app.extensions["bundle"]
+    headers = {"Accept-Encoding": accepted} if accepted else {}
+    for path, content in {"worker.js": bundle.worker, **bundle.files}.items():
+        reply = client.get("/" + path, headers=headers)
+        encoding = reply.headers.get("Content-Encoding", "")
+        assert encoding == expected or (encoding == "" and path.endswith(".png")), path
+        assert UNPACK[encoding](reply.data) == content, path
+        assert len(reply.data) == int(reply.headers["Content-Length"]) <= len(content), path
+        assert reply.headers["Vary"] == "Accept-Encoding", path
+
+
+@quick
+def test_every_encoding_of_a_file_has_a_tag_of_its_own(client):
+    tags = {client.get("/pocket.json", headers={"Accept-Encoding": each}).headers["ETag"] for each in UNPACK}
+    assert len(tags) == 3
+    for each in UNPACK:
+        asked = {"Accept-Encoding": each, "If-None-Match": ", ".join(sorted(tags))}
+        assert client.get("/pocket.json", headers=asked).status_code == 304
 
 
 # ---------------------------------------------------------------- whole pages and fragments

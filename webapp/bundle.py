@@ -157,15 +157,11 @@ class Bundle:
     """Everything the phone carries, read once: `build` names exactly this content."""
 
     def __init__(self) -> None:
-        self.python = json.dumps({"files": python_files()}, ensure_ascii=True, separators=(",", ":")).encode()
-        self.manifest = (STATIC / "manifest.webmanifest").read_bytes()
-        self.precache: dict[str, str] = {}
-        for name in PRECACHED_STATIC:
-            self.precache[f"static/{name}?v={shell_pieces.fingerprint(name)}"] = _hash((STATIC / name).read_bytes())
-        for name in PLAIN_STATIC:
-            self.precache[f"static/{name}"] = _hash((STATIC / name).read_bytes())
-        self.precache["manifest.webmanifest"] = _hash(self.manifest)
-        self.precache["pocket.json"] = _hash(self.python)
+        python = json.dumps({"files": python_files()}, ensure_ascii=True, separators=(",", ":"))
+        self.files = {f"static/{name}": (STATIC / name).read_bytes() for name in PRECACHED_STATIC + PLAIN_STATIC}
+        self.files["manifest.webmanifest"] = (STATIC / "manifest.webmanifest").read_bytes()
+        self.files["pocket.json"] = python.encode()
+        self.precache = {_address(path): _hash(content) for path, content in self.files.items()}
         worker = (STATIC / "built" / "worker.js").read_bytes()
         everything = json.dumps(self.precache, sort_keys=True).encode() + worker
         self.build = hashlib.sha256(everything).hexdigest()[:10]
@@ -173,12 +169,10 @@ class Bundle:
         head = {"build": self.build, "precache": self.precache, "language": "en", "failed": failed}
         self.worker = b"self.BUILD=" + json.dumps(head, sort_keys=True).encode() + b";\n" + worker
 
-    def gzipped_parts(self) -> dict[str, bytes]:
-        """Return name -> content of every precached file and the worker, for counting bytes."""
-        parts = {"worker.js": self.worker, "pocket.json": self.python, "manifest.webmanifest": self.manifest}
-        for name in PRECACHED_STATIC + PLAIN_STATIC:
-            parts["static/" + name] = (STATIC / name).read_bytes()
-        return parts
+
+def _address(path: str) -> str:
+    name = path.removeprefix("static/")
+    return f"{path}?v={shell_pieces.fingerprint(name)}" if name in PRECACHED_STATIC else path
 
 
 def _hash(content: bytes) -> str:

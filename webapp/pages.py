@@ -5,12 +5,12 @@ import logging
 import time
 from urllib.parse import parse_qsl, quote
 
-from flask import Flask, Response, g, request, send_from_directory
+from flask import Flask, Response, g, request
 from werkzeug.exceptions import HTTPException
 
 from calculators.contract import say
-from webapp import pocket
-from webapp.bundle import STATIC, Bundle
+from webapp import encodings, pocket
+from webapp.bundle import Bundle
 from webapp.catalogue import Context, sentence
 from webapp.json_text import Pairs, to_json
 
@@ -23,6 +23,15 @@ LONGEST_QUERY = 8000  # bytes; a full form sends a few hundred
 LARGEST_BODY = 64 * 1024  # nothing here reads a body yet
 A_YEAR = 31536000
 LANGUAGE = "en"
+TYPES = {
+    "css": "text/css; charset=utf-8",
+    "js": "text/javascript; charset=utf-8",
+    "json": "application/json",
+    "png": "image/png",
+    "svg": "image/svg+xml",
+    "wasm": "application/wasm",
+    "webmanifest": "application/manifest+json",
+}
 
 log = logging.getLogger("puddlebook")
 
@@ -84,38 +93,33 @@ def _file_routes(app: Flask, bundle: Bundle) -> None:
     @app.get("/worker.js")
     def worker() -> Response:
         """Return the service worker with the list of what it carries."""
-        response = _response(200, "text/javascript; charset=utf-8", bundle.worker)
+        response = _carried("worker.js", bundle.worker)
         response.headers["Content-Security-Policy"] = WORKER_POLICY
-        response.headers["Cache-Control"] = "no-cache"
         return response
 
     @app.get("/pocket.json")
-    def python() -> Response:
-        """Return the Python sources the phone runs."""
-        return _carried("application/json", bundle.python)
-
     @app.get("/manifest.webmanifest")
-    def manifest() -> Response:
-        """Return the install manifest."""
-        return _carried("application/manifest+json", bundle.manifest)
-
     @app.get("/static/<path:name>")
-    def static(name: str) -> Response:
-        """Return a file of static/ that the page or the phone uses; a versioned address may be kept for a year."""
-        if f"static/{name}" not in {address.partition("?")[0] for address in bundle.precache}:
+    def carried(name: str = "") -> Response:
+        """Return a file that the phone carries; one with its version in the address may be kept for a year."""
+        path = request.path.removeprefix("/")
+        if path not in bundle.files:
             return _plain_failure(404, "not-found.text")
-        response = send_from_directory(STATIC, name, conditional=True)
+        response = _carried(path, bundle.files[path])
         if request.args.get("v"):
             response.headers["Cache-Control"] = f"public, max-age={A_YEAR}, immutable"
-        else:
-            response.headers["Cache-Control"] = "no-cache"
         return response
 
 
-def _carried(content_type: str, content: bytes) -> Response:
-    response = _response(200, content_type, content)
+def _carried(path: str, content: bytes) -> Response:
+    accepted = [each for each in encodings.ENCODINGS if request.accept_encodings[each] > 0]
+    encoding, packed = encodings.packed(content, accepted)
+    response = _response(200, TYPES[path.rpartition(".")[2]], packed)
+    if encoding:
+        response.headers["Content-Encoding"] = encoding
+    response.headers["Vary"] = "Accept-Encoding"
     response.headers["Cache-Control"] = "no-cache"
-    response.headers["ETag"] = '"' + hashlib.sha256(content).hexdigest()[:16] + '"'
+    response.set_etag(hashlib.sha256(content).hexdigest()[:16] + encoding)
     response.make_conditional(request)
     return response
 

@@ -9,6 +9,7 @@ import sys
 from cheroot import wsgi
 from cheroot.ssl.builtin import BuiltinSSLAdapter
 
+from webapp import encodings
 from webapp.pages import create_app
 
 
@@ -23,6 +24,8 @@ def main(arguments: list[str] | None = None) -> int:
     if not os.access(options.data, os.W_OK | os.X_OK):
         return _refuse(f"The data folder {options.data} cannot be written to. Give another with --data.")
     app = create_app()
+    bundle = app.extensions["bundle"]
+    encodings.pack([bundle.worker, *bundle.files.values()])
     server = wsgi.Server((options.host, options.port), app, numthreads=4, server_name="puddlebook")
     server.max_request_body_size = app.config["MAX_CONTENT_LENGTH"]
     secure = bool(options.certificate)
@@ -39,7 +42,7 @@ def main(arguments: list[str] | None = None) -> int:
         return _refuse(f"{where} cannot be listened on: {error}. Give another with --host or --port.")
     port = server.bind_addr[1]
     print(
-        f"Puddlebook build {app.extensions['bundle'].build}: {'https' if secure else 'http'}://{options.host}:{port}/",
+        f"Puddlebook build {bundle.build}: {'https' if secure else 'http'}://{options.host}:{port}/",
         flush=True,
     )
     try:

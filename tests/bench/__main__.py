@@ -6,7 +6,7 @@ says how); without, only the column at full speed is measured. `--rounds 3` is q
 """
 
 import argparse
-import gzip
+import json
 import subprocess
 import sys
 import tempfile
@@ -17,9 +17,11 @@ from statistics import median, quantiles
 
 from playwright.sync_api import Playwright, sync_playwright
 
+from calculators import made
 from tests.bench import keying, opening, serving
 from tests.bench.browser import Phone, Server, learn, question
 from tests.bench.held import HeldGroup, NoControlGroup
+from webapp import encodings
 from webapp.bundle import Bundle
 from webapp.environment import find_chromium
 
@@ -120,10 +122,17 @@ class Bench:
 
     def bytes(self) -> None:
         """What the phone carries."""
-        parts = Bundle().gzipped_parts()
-        small = sum(len(gzip.compress(content, 9)) for content in parts.values())
-        self.note("carried, as it is", FULL, f"{sum(len(content) for content in parts.values()) / 1000:.0f} kB")
-        self.note("carried, gzip -9", FULL, judged(small, f"{small / 1000:.0f} kB", 350_000), "350 kB")
+        bundle = Bundle()
+        contents = [bundle.worker, *bundle.files.values()]
+        files = json.loads(bundle.files["pocket.json"])["files"]
+        calculators = json.dumps({path: text for path, text in files.items() if path.startswith("calculators/")})
+        self.note("carried, as it is", FULL, f"{sum(map(len, contents)) / 1000:.0f} kB")
+        for encoding in encodings.ENCODINGS:
+            total = sum(len(encodings.packed(content, [encoding])[1]) for content in contents)
+            each = len(encodings.packed(calculators.encode(), [encoding])[1]) / len(made.CALCULATOR_MODULES)
+            most, target = (500_000, "500 kB") if encoding == "br" else (None, "")
+            self.note(f"carried, {encoding}", FULL, judged(total, f"{total / 1000:.0f} kB", most), target)
+            self.note(f"calculators/ per calculator, {encoding}", FULL, f"{each / 1000:.1f} kB")
 
     def server(self) -> None:
         """Answers a second."""

@@ -27,9 +27,9 @@ def spoil(app: Flask, faults: Path) -> Flask:
             return sound(environ, start_response)
         if fault == "missing":
             return Response("not here", status=404)(environ, start_response)
-        # Whole, not "unchanged since": somebody might hold the file of the build before.
-        for condition in ("HTTP_IF_NONE_MATCH", "HTTP_IF_MODIFIED_SINCE"):
-            environ.pop(condition, None)
+        # Whole, not "unchanged since", since somebody might hold the file of the build before; and not encoded.
+        for header in ("HTTP_IF_NONE_MATCH", "HTTP_IF_MODIFIED_SINCE", "HTTP_ACCEPT_ENCODING"):
+            environ.pop(header, None)
         response = Response.from_app(sound, environ)
         response.set_data(response.get_data() + b"\n")
         return response(environ, start_response)

@@ -1,0 +1,37 @@
+"""The carried files as they go over the air: packed the best way that the browser can unpack."""
+
+import functools
+import gzip
+from collections.abc import Iterable
+
+import brotli
+
+from webapp.kept import forget_others, kept
+
+# The better first. Browsers take brotli over https and from localhost.
+ENCODINGS = ("br", "gzip")
+
+
+def packed(content: bytes, encodings: Iterable[str]) -> tuple[str, bytes]:
+    """Return the first of some encodings that makes a content smaller, else "", and the content in it."""
+    for encoding in encodings:
+        small = _encoded(content, encoding)
+        if len(small) < len(content):
+            return encoding, small
+    return "", content
+
+
+@functools.cache
+def _encoded(content: bytes, encoding: str) -> bytes:
+    def make() -> bytes:
+        return brotli.compress(content, quality=11) if encoding == "br" else gzip.compress(content, 9, mtime=0)
+
+    return kept(encoding, content, make)
+
+
+def pack(contents: Iterable[bytes]) -> None:
+    """Pack contents before anybody asks for them, and forget what was kept for other versions."""
+    for content in contents:
+        for encoding in ENCODINGS:
+            _encoded(content, encoding)
+    forget_others()

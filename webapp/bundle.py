@@ -1,22 +1,21 @@
 """What the phone carries: the files to precache with their hashes, and the Python sources with the made values.
 
-The Python bundle is one JSON file: module path -> source, docstrings and comments stripped. Three files of it are
-not copies but literals made here: unit factors and the calculator list (`calculators/made.py`), the calculators' titles
+The Python bundle is one JSON file: module path -> source, shortened (`webapp/shorten.py`). Three files of it are not
+copies but literals made here: unit factors and the calculator list (`calculators/made.py`), the calculators' titles
 (`webapp/shelf_entries.py`) and the page shell (`webapp/shell_pieces.py`).
 """
 
-import ast
 import hashlib
-import io
 import json
 import pathlib
-import tokenize
 
 from calculators import made
 from calculators.contract import say
 from webapp import shelf_entries, shell_pieces
 from webapp.catalogue import Context, sentence
+from webapp.kept import kept
 from webapp.markup import escape
+from webapp.shorten import shorten
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent
 STATIC = ROOT / "static"
@@ -62,95 +61,25 @@ def shared_sources() -> list[pathlib.Path]:
     return found + [ROOT / "webapp" / name for name in SHARED_WEBAPP]
 
 
-def strip(source: str) -> str:
-    """Return source without docstrings, comments, annotations and blank lines; what stands in strings is kept."""
-    lines = source.split("\n")
-    docstrings = _docstrings(source)
-    kept = _rows_that_end_in_strings(source)
-    for (first, _), (last, _), _ in docstrings:
-        kept.difference_update(range(first, last + 1))
-    for (first, start), (last, end), replacement in sorted(
-        docstrings + _comments(source) + _annotations(source), reverse=True
-    ):
-        lines[first - 1] = lines[first - 1][:start] + replacement + lines[last - 1][end:]
-        lines[first:last] = [""] * (last - first)
-    return "".join(
-        (line if row in kept else line.rstrip()) + "\n"
-        for row, line in enumerate(lines, 1)
-        if row in kept or line.strip()
-    )
-
-
-def _annotations(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str]]:
-    """Return the annotations of arguments, of returns and of names given a value: the phone's Python skips them."""
-    lines = source.split("\n")
-
-    def place(row: int | None, column: int | None) -> tuple[int, int]:
-        # ast counts columns in bytes.
-        return row or 0, len(lines[(row or 1) - 1].encode()[:column].decode())
-
-    found = []
-    for node in ast.walk(ast.parse(source)):
-        if isinstance(node, ast.arg) and node.annotation is not None:
-            row, column = place(node.lineno, node.col_offset)
-            found.append(((row, column + len(node.arg)), place(node.end_lineno, node.end_col_offset), ""))
-        elif isinstance(node, ast.FunctionDef) and node.returns is not None:
-            row, column = place(node.returns.lineno, node.returns.col_offset)
-            arrow = lines[row - 1].rindex(" ->", 0, column)
-            found.append(((row, arrow), place(node.returns.end_lineno, node.returns.end_col_offset), ""))
-        elif isinstance(node, ast.AnnAssign) and node.value is not None:
-            named = node.target
-            note = node.annotation
-            found.append(
-                (place(named.end_lineno, named.end_col_offset), place(note.end_lineno, note.end_col_offset), "")
-            )
+def sources() -> dict[str, str]:
+    """Return module path -> source, at its full length, of all that the phone runs."""
+    found = {str(path.relative_to(ROOT)): path.read_text("utf-8") for path in shared_sources()}
+    found["calculators/made.py"] = f"FACTORS = {made.FACTORS!r}\nCALCULATOR_MODULES = {made.CALCULATOR_MODULES!r}\n"
+    found["webapp/shelf_entries.py"] = f"def entries():\n    return {shelf_entries.entries()!r}\n"
+    found["webapp/shell_pieces.py"] = f"PIECES = {shell_pieces.PIECES!r}\n"
     return found
 
 
-def _docstrings(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str]]:
-    lines = source.split("\n")
-    found = []
-    for node in ast.walk(ast.parse(source)):
-        if (
-            isinstance(node, (ast.Module, ast.ClassDef, ast.FunctionDef))
-            and ast.get_docstring(node, clean=False) is not None
-        ):
-            text = node.body[0]
-            last = text.end_lineno or 0
-            # ast counts columns in bytes.
-            end = len(lines[last - 1].encode()[: text.end_col_offset].decode())
-            replacement = "pass" if len(node.body) == 1 and not isinstance(node, ast.Module) else ""
-            found.append(((text.lineno, text.col_offset), (last, end), replacement))
-    return found
-
-
-def _rows_that_end_in_strings(source: str) -> set[int]:
-    """Return the rows whose line break, and the spaces before it, are part of a string."""
-    rows: set[int] = set()
-    begun: list[int] = []
-    for token in tokenize.generate_tokens(io.StringIO(source).readline):
-        name = tokenize.tok_name[token.type]
-        if name == "STRING":
-            rows.update(range(token.start[0], token.end[0]))
-        elif name == "FSTRING_START":
-            begun.append(token.start[0])
-        elif name == "FSTRING_END":
-            rows.update(range(begun.pop(), token.end[0]))
-    return rows
-
-
-def _comments(source: str) -> list[tuple[tuple[int, int], tuple[int, int], str]]:
-    tokens = tokenize.generate_tokens(io.StringIO(source).readline)
-    return [(token.start, token.end, "") for token in tokens if token.type == tokenize.COMMENT]
+def shortened(full: dict[str, str]) -> dict[str, str]:
+    """Return module path -> short source; what is alike lies side by side, since that packs smaller."""
+    made_from = json.dumps([full, (ROOT / "webapp" / "shorten.py").read_text("utf-8")])
+    short = json.loads(kept("short", made_from.encode(), lambda: json.dumps(shorten(full)).encode()))
+    return {path: short[path] for path in sorted(full, key=lambda path: ("words" not in path, path))}
 
 
 def python_files() -> dict[str, str]:
     """Return module path -> source for the phone."""
-    files = {str(path.relative_to(ROOT)): strip(path.read_text("utf-8")) for path in shared_sources()}
-    files["calculators/made.py"] = f"FACTORS = {made.FACTORS!r}\nCALCULATOR_MODULES = {made.CALCULATOR_MODULES!r}\n"
-    files["webapp/shelf_entries.py"] = f"def entries():\n    return {shelf_entries.entries()!r}\n"
-    files["webapp/shell_pieces.py"] = f"PIECES = {shell_pieces.PIECES!r}\n"
-    return dict(sorted(files.items()))
+    return shortened(sources())
 
 
 class Bundle:

@@ -5,11 +5,14 @@ failure prints the seed, and PARITY_SEED=<seed> in the environment asks the same
 fewer while writing.
 """
 
+import io
 import json
 import os
 import random
+import struct
 import subprocess
 import sys
+import tokenize
 import types
 from urllib.parse import parse_qsl, quote
 
@@ -69,6 +72,26 @@ def test_golden_addresses_get_an_answer_and_the_same_bytes():
             requests += [asked(path, pairs, language=language), asked("/api" + path, pairs, language=language)]
             requests.append(asked(path, [*pairs, ("units", "si")], True, language))
     assert_same(requests, two_pythons.phone_files())
+
+
+def test_every_number_in_the_carried_sources_is_read_as_the_same_double():
+    sources = two_pythons.phone_files().values()
+    tokens = [token for source in sources for token in tokenize.generate_tokens(io.StringIO(source).readline)]
+    texts = sorted({token.string for token in tokens if token.type == tokenize.NUMBER and "." in token.string})
+    assert len(texts) > 100
+    assert bits_on_the_phone(texts) == [struct.unpack(">Q", struct.pack(">d", float(text)))[0] for text in texts]
+
+
+def bits_on_the_phone(texts):
+    """Return the bits of numbers as the phone's Python reads them from a source, as whole numbers."""
+    source = f"""import struct
+NUMBERS = ({", ".join(texts)},)
+def respond_text(*asked):
+    return " ".join([str(struct.unpack(">Q", struct.pack(">d", number))[0]) for number in NUMBERS])
+"""
+    count, found = differences([asked("/", [])], {"webapp/__init__.py": "", "webapp/pocket.py": source})
+    assert count == 1
+    return [int(bits) for bits in found[0].phone.split(" ")]
 
 
 def test_a_query_is_read_the_same_by_server_and_worker(monkeypatch):

@@ -47,10 +47,10 @@ def asked(path: str, pairs: list[tuple[str, str]], partial: bool = False, langua
 
 def phone_files() -> dict[str, str]:
     """Return the real bundle's Python files; with the fixture `specimen`, the specimen stands among them."""
-    files = bundle.python_files()
-    if "'specimen'" in files["calculators/made.py"]:
-        files["calculators/specimen.py"] = bundle.strip(SPECIMEN.read_text("utf-8"))
-    return files
+    full = bundle.sources()
+    if "'specimen'" in full["calculators/made.py"]:
+        full["calculators/specimen.py"] = SPECIMEN.read_text("utf-8")
+    return bundle.shortened(full)
 
 
 def server_reply(request: Request) -> str:

@@ -8,11 +8,11 @@ from typing import Any
 import pytest
 
 from calculators import made
-from webapp import bundle, shelf_entries, shell_pieces
+from webapp import bundle, packing, shelf_entries, shell_pieces
 
 # MicroPython's own, of those that the dialect allows.
 BUILT_IN = ("math", "json")
-
+MOST_BYTES = 500_000  # a minute and a half at the 5 kB a second of a poor signal
 
 # ---------------------------------------------------------------- what is carried
 
@@ -86,6 +86,12 @@ def test_the_python_that_is_carried_is_one_json_file_of_the_sources():
 
 def test_carried_python_is_ascii_so_that_every_reader_gets_the_same_bytes():
     assert bundle.Bundle().files["pocket.json"].isascii()
+
+
+def test_what_goes_over_the_air_fits():
+    carried = bundle.Bundle()
+    contents = [carried.worker, *carried.files.values()]
+    assert sum(len(packing.packed(content, ["br"])[1]) for content in contents) <= MOST_BYTES
 
 
 # ---------------------------------------------------------------- the build names what is carried

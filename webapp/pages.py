@@ -9,7 +9,7 @@ from flask import Flask, Response, g, request
 from werkzeug.exceptions import HTTPException
 
 from calculators.contract import say
-from webapp import encodings, pocket
+from webapp import packing, pocket
 from webapp.bundle import Bundle
 from webapp.catalogue import Context, sentence
 from webapp.json_text import Pairs, to_json
@@ -112,8 +112,8 @@ def _file_routes(app: Flask, bundle: Bundle) -> None:
 
 
 def _carried(path: str, content: bytes) -> Response:
-    accepted = [each for each in encodings.ENCODINGS if request.accept_encodings[each] > 0]
-    encoding, packed = encodings.packed(content, accepted)
+    accepted = [each for each in packing.ENCODINGS if request.accept_encodings[each] > 0]
+    encoding, packed = packing.packed(content, accepted)
     response = _response(200, TYPES[path.rpartition(".")[2]], packed)
     if encoding:
         response.headers["Content-Encoding"] = encoding

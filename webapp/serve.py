@@ -9,7 +9,7 @@ import sys
 from cheroot import wsgi
 from cheroot.ssl.builtin import BuiltinSSLAdapter
 
-from webapp import encodings
+from webapp import packing
 from webapp.pages import create_app
 
 
@@ -25,7 +25,7 @@ def main(arguments: list[str] | None = None) -> int:
         return _refuse(f"The data folder {options.data} cannot be written to. Give another with --data.")
     app = create_app()
     bundle = app.extensions["bundle"]
-    encodings.pack([bundle.worker, *bundle.files.values()])
+    packing.pack([bundle.worker, *bundle.files.values()])
     server = wsgi.Server((options.host, options.port), app, numthreads=4, server_name="puddlebook")
     server.max_request_body_size = app.config["MAX_CONTENT_LENGTH"]
     secure = bool(options.certificate)

@@ -21,7 +21,7 @@ from calculators import made
 from tests.bench import keying, opening, serving
 from tests.bench.browser import Phone, Server, learn, question
 from tests.bench.held import HeldGroup, NoControlGroup
-from webapp import encodings
+from webapp import packing
 from webapp.bundle import Bundle
 from webapp.environment import find_chromium
 
@@ -127,9 +127,9 @@ class Bench:
         files = json.loads(bundle.files["pocket.json"])["files"]
         calculators = json.dumps({path: text for path, text in files.items() if path.startswith("calculators/")})
         self.note("carried, as it is", FULL, f"{sum(map(len, contents)) / 1000:.0f} kB")
-        for encoding in encodings.ENCODINGS:
-            total = sum(len(encodings.packed(content, [encoding])[1]) for content in contents)
-            each = len(encodings.packed(calculators.encode(), [encoding])[1]) / len(made.CALCULATOR_MODULES)
+        for encoding in packing.ENCODINGS:
+            total = sum(len(packing.packed(content, [encoding])[1]) for content in contents)
+            each = len(packing.packed(calculators.encode(), [encoding])[1]) / len(made.CALCULATOR_MODULES)
             most, target = (500_000, "500 kB") if encoding == "br" else (None, "")
             self.note(f"carried, {encoding}", FULL, judged(total, f"{total / 1000:.0f} kB", most), target)
             self.note(f"calculators/ per calculator, {encoding}", FULL, f"{each / 1000:.1f} kB")

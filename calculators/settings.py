@@ -1,0 +1,339 @@
+"""Settings: where to set the machine for this metal, joint and position with what is on the truck."""
+
+from calculators import made, ranges, settings_sources, solid_wire
+from calculators.contract import (
+    UNKNOWN,
+    Answer,
+    Calculator,
+    Choice,
+    Given,
+    Measured,
+    Message,
+    Next,
+    Number,
+    Plain,
+    Quantity,
+    Refusal,
+    Verdict,
+    Words,
+    say,
+)
+from calculators.facts import settings as facts
+from calculators.facts import transfer
+from calculators.settings_bead import JOINTS, LEGGED, Bead
+from calculators.settings_case import Trial, tried
+from calculators.settings_refusals import refusal_of
+from calculators.settings_words import ENGLISH
+from calculators.shielding_gas import FIELDS as GAS_FIELDS
+from calculators.shielding_gas import MIXED
+
+# ---------------------------------------------------------------- what is asked
+
+
+def _prepare(given: Given) -> None:
+    if not given.has("wire_diameter"):
+        given.fill("wire_diameter", facts.WIRE_DIAMETER)
+    if not given.word("gas"):
+        given.fill("gas", "argon" if given.word("wire_material") == "aluminum" else MIXED)
+        if given.word("wire_material") == "stainless":
+            given.fill("carbon_dioxide", facts.STAINLESS_MIX)
+    problem = _materials(given)
+    if problem is not None:
+        raise Refusal(problem[0], say("settings.refusal." + problem[1]))
+
+
+def _materials(given: Given) -> tuple[str, str] | None:
+    """Return (field, id) of what no setting mends: a wire, gas, alloy or wind that does not go with the metal."""
+    metal, gas = given.word("wire_material"), given.word("gas")
+    if given.word("wire_kind") != "solid":
+        return "wire_kind", "cored"
+    if given.word("transfer_mode") == "pulse":
+        return "transfer_mode", "pulse"
+    if metal == "aluminum" and gas != "argon":
+        return "gas", "aluminum-gas"
+    if metal == "mild-steel" and gas in ("argon", "helium-mix"):
+        return "gas", "steel-" + gas
+    if metal == "stainless" and gas not in ("argon-oxygen", "helium-mix"):
+        share = given.number("carbon_dioxide") if given.has("carbon_dioxide") else 1.0
+        if gas != MIXED or ranges.above(share, dict(transfer.MOST_CARBON_DIOXIDE)[metal]):
+            return "gas", "stainless-gas"
+    if given.word("base_alloy") == "2024-7075":
+        return "base_alloy", "cracks"
+    if given.word("base_alloy") == "5083" and given.word("filler_alloy") == "4043":
+        return "filler_alloy", "4043-on-5083"
+    if metal == "aluminum" and given.word("transfer_mode") in ("short-circuit", "globular"):
+        return "transfer_mode", "aluminum-mode"
+    return ("wind", "wind") if given.word("wind") == "wind" else _of_joint(given)
+
+
+def _of_joint(given: Given) -> tuple[str, str] | None:
+    if not given.has("thickness"):
+        return None
+    thickness = given.number("thickness")
+    if given.word("joint") == "square-butt" and ranges.above(thickness, facts.THICKEST_SQUARE_BUTT):
+        return "joint", "bevel"
+    if given.word("joint") == "single-v" and ranges.above(facts.THINNEST_V, thickness):
+        return "joint", "no-bevel"
+    if given.word("joint") == "lap" and given.has("leg") and ranges.above(given.number("leg"), thickness):
+        return "leg", "lap"
+    return None
+
+
+# ---------------------------------------------------------------- the answer
+
+
+def _answer(given: Given) -> Answer:
+    trials = tried(given)
+    served = [each for each in trials if each.problem is None]
+    if not served:
+        raise refusal_of(trials)
+    trial = served[0]
+    bead = Bead(given, trial)
+    doubts = _doubts(given, trial, bead)
+    return Answer(
+        results=_results(given, trial, bead),
+        working=_working(given, trial, bead),
+        notes=_notes(given, trial, bead),
+        cautions=_cautions(given, trial, doubts),
+        sources=settings_sources.of(trial),
+        next_questions=_next(given, trial, bead),
+        verdict=_verdict(trial, doubts),
+    )
+
+
+def _doubts(given: Given, trial: Trial, bead: Bead) -> list[str]:
+    """Return what may go wrong with this setting, the worst first."""
+    doubts = list(trial.doubts)
+    if bead.joint == "square-butt" and ranges.above(trial.thickness, facts.SQUARE_BUTT_IN_DOUBT):
+        doubts.append("butt")
+    if bead.widened and given.has("leg"):
+        doubts.append("leg")
+    if ranges.above(bead.arc_energy, facts.MOST_ARC_ENERGY):
+        doubts.append("heat")
+    return doubts
+
+
+def _verdict(trial: Trial, doubts: list[str]) -> Verdict | None:
+    """Return the first doubt, beside the headline; no doubt is no permission."""
+    if not doubts:
+        return None
+    return Verdict("unclear", _doubt("settings.doubt.", doubts[0], trial), _doubt("settings.remedy.", doubts[0], trial))
+
+
+def _doubt(kind: str, doubt: str, trial: Trial) -> Message:
+    return say(
+        kind + doubt,
+        wanted=Measured(trial.wanted[1], "current", 3),
+        current=Measured(trial.current, "current", 3),
+        thickness=trial.given.measured("thickness", "joint_size"),
+    )
+
+
+def _results(given: Given, trial: Trial, bead: Bead) -> tuple[object, ...]:
+    mode = say("settings.mode." + trial.mode)
+    dialled = Measured(trial.voltage + trial.drop, "voltage", 3)
+    feed = Number(
+        "wire_feed_speed", trial.feed, None, trial.feeds[0], trial.feeds[1],
+        in_words=say("settings.dial", voltage=dialled, mode=mode, current=Measured(trial.current, "current", 3)),
+    )  # fmt: skip
+    results: list[object] = [feed, _voltage(trial)]
+    if trial.drop:
+        low, high = trial.voltages[0] + trial.drop, trial.voltages[2] + trial.drop
+        results.append(
+            Number("machine_voltage", trial.voltage + trial.drop, "voltage", low, high, say("settings.why.drop"))
+        )
+    results.append(Words("transfer_mode", say("settings.mode-why." + trial.mode, mode=mode)))
+    results.append(_current(given, trial))
+    near, _, far = trial.law.usual_distances()
+    results.append(
+        Number("contact_tip_to_work", trial.distance, None, near, far, say("settings.why.distance"), figures=2)
+    )
+    results.append(_flow(given, trial))
+    results.append(Words("polarity", say("settings.polarity")))
+    return tuple(results + _of_bead(trial, bead))
+
+
+def _voltage(trial: Trial) -> Number:
+    low, _, high = trial.voltages
+    why = say("settings.why.voltage", mode=say("settings.mode." + trial.mode), gas=_gas_name(trial))
+    return Number("voltage", trial.voltage, None, low, high, why)
+
+
+def _gas_name(trial: Trial) -> Message:
+    if trial.gas.word == MIXED:
+        percent = Plain(trial.gas.share * 100.0, 2)
+        return say("settings.gas-name.mix", argon=Plain(100.0 - trial.gas.share * 100.0, 3), carbon_dioxide=percent)
+    return say("settings.option.gas." + trial.gas.word)
+
+
+def _current(given: Given, trial: Trial) -> Number:
+    wanted = Measured(trial.wanted[1], "current", 3)
+    why = say("settings.why.current." + trial.chosen_by(), wanted=wanted)
+    return Number("current", trial.current, None, trial.currents[0], trial.currents[1], why, figures=3)
+
+
+def _flow(given: Given, trial: Trial) -> Number:
+    kind = trial.mode
+    if trial.metal == "aluminum" or trial.gas.word == "helium-mix":
+        kind = "aluminum" if trial.metal == "aluminum" else "helium-mix"
+    low, usual, high = next(row[1:] for row in facts.FLOWS if row[0] == kind)
+    breeze = given.word("wind") == "breeze"
+    why = say("settings.why.breeze" if breeze else "settings.why.flow")
+    return Number("gas_flow", high if breeze else usual, None, low, high, why, figures=2)
+
+
+def _of_bead(trial: Trial, bead: Bead) -> list[object]:
+    """Return leg, passes, cross-section, travel and heat."""
+    found: list[object] = []
+    legged = bead.joint in LEGGED and bead.as_drawn
+    why = say("settings.why.bead." + ("widened" if bead.widened else "leg" if legged else "groove"))
+    one = legged and bead.passes == 1
+    if legged:
+        low, high = (bead.legs[0], bead.legs[1]) if one else (None, None)
+        found.append(Number("leg", bead.sizes["leg"], None, low, high, why, figures=3))
+    found.append(Number("passes", float(bead.passes), "count", figures=6))
+    if not one:
+        low, high = bead.areas
+        found.append(Number("bead_area", bead.area, None, low, high, None if legged else why, figures=3))
+    low, high = bead.travels
+    found.append(Number("travel_speed", bead.travel, None, low, high, say("settings.why.travel"), figures=3))
+    low, high = bead.arc_energies
+    found.append(Number("arc_energy", bead.arc_energy, None, low, high, say("settings.why.arc-energy")))
+    why = say("settings.why.heat", share=Plain(bead.share, 2))
+    found.append(Number("heat_input", bead.heat_input, None, low * bead.share, high * bead.share, why))
+    return found
+
+
+# ---------------------------------------------------------------- working, notes, cautions, next
+
+
+def _working(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
+    shown = {
+        "thickness": given.measured("thickness", "joint_size"),
+        "wanted": Measured(trial.wanted[1], "current", 3),
+        "current": Measured(trial.current, "current", 3),
+        "lowest": Measured(trial.lowest, "current", 3),
+        "highest": Measured(trial.highest, "current", 3),
+        "mode": say("settings.mode." + trial.mode),
+        "distance": Measured(trial.distance, "contact_tip_to_work", 3, "mm"),
+        "feed": Measured(trial.feed, "wire_feed_speed", 3),
+        "percent": Plain(trial.law.half_band * 100.0, 2),
+    }
+    lines = [say("settings.working." + line, **shown) for line in ("wanted", "held", "feed")]
+    if bead.passes > 1:
+        lines.append(say("settings.working.passes", largest=Measured(bead.largest, "leg", 3), passes=bead.passes))
+    return tuple(lines)
+
+
+def _notes(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
+    notes = []
+    if "wire_diameter" in given.made:
+        notes.append(say("settings.note.wire", diameter=Measured(trial.diameter, "wire_diameter")))
+    if "gas" in given.made or "carbon_dioxide" in given.made:
+        notes.append(say("settings.note.gas", gas=_gas_name(trial)))
+    if trial.metal == "aluminum" and not trial.law.alloy:
+        notes.append(say("settings.note.alloy"))
+    if bead.joint in ("square-butt", "single-v"):
+        gap = Measured(bead.sizes["root_gap"], "root_gap", 3)
+        notes.append(say("settings.note." + bead.joint, gap=gap))
+    notes.append(say("settings.note.drop" if not trial.drop else "settings.note.tune"))
+    return tuple(notes)
+
+
+def _cautions(given: Given, trial: Trial, doubts: list[str]) -> tuple[Message, ...]:
+    cautions = [say("settings.caution.start")]
+    cautions += [_doubt("settings.doubt.", doubt, trial) for doubt in doubts[1:]]
+    if trial.mode == "short-circuit" and trial.metal == "mild-steel":
+        cautions.append(say("settings.caution.code"))
+    if given.word("surface") != "clean":
+        cautions.append(say("settings.caution." + given.word("surface")))
+    if given.word("wind") == "breeze":
+        cautions.append(say("settings.caution.breeze"))
+    if trial.metal != "mild-steel":
+        cautions.append(say("settings.caution." + trial.metal))
+    return tuple(cautions) + (say("caution.live"), say("caution.arc"))
+
+
+def _next(given: Given, trial: Trial, bead: Bead) -> tuple[Next, ...]:
+    wire: list[tuple[str, object]] = [("wire_material", trial.metal)]
+    if trial.law.alloy:
+        wire.append(("filler_alloy", trial.law.alloy))
+    diameter: tuple[str, object] = ("wire_diameter", Measured(trial.diameter, "wire_diameter"))
+    current: tuple[str, object] = ("current", Measured(trial.current, "current"))
+    voltage: tuple[str, object] = ("voltage", Measured(trial.voltage, "voltage"))
+    feed: tuple[str, object] = ("wire_feed_speed", Measured(trial.feed, "wire_feed_speed"))
+    travel: tuple[str, object] = ("travel_speed", Measured(bead.travel, "travel_speed"))
+    distance: tuple[str, object] = ("contact_tip_to_work", Measured(trial.distance, "contact_tip_to_work"))
+    mode: tuple[str, object] = ("transfer_mode", trial.mode)
+    gas = trial.gas.carried(given)
+    place: list[tuple[str, object]] = [("position", trial.position), ("thickness", given.measured("thickness"))]
+    law = [diameter, current, distance] + ([] if trial.mode == "globular" else [mode])
+    drop: object = Measured(trial.drop, "lead_voltage_drop") if given.has("lead_voltage_drop") else UNKNOWN
+    area: tuple[str, object] = ("bead_area", Measured(bead.area, "bead_area"))
+    carried = [
+        ("wire-feed", wire + law),
+        ("transfer-mode", wire + gas + [diameter, current, voltage] + place),
+        ("arc-voltage", wire[:1] + gas + [diameter, current, mode, voltage, ("lead_voltage_drop", drop)]),
+        ("travel-speed", [feed, diameter, area, ("wire_and_gas", bead.gas)]),
+        ("heat-input", [voltage, current, travel]),
+    ]
+    if bead.as_drawn:
+        carried.insert(3, ("joint-fill", bead.question() + wire[:1] + [diameter, feed]))
+    if "process_choice" in made.CALCULATOR_MODULES:
+        weather: list[tuple[str, object]] = [(name, given.word(name)) for name in ("wind", "surface")]
+        carried.append(("process-choice", wire[:1] + place + weather))
+    if trial.metal == "mild-steel" and not ranges.above(facts.CODE_STARTS, trial.thickness):
+        carried.append(("preheat", _for_preheat(trial, bead)))
+    return tuple([Next(name, say("settings.next." + name), tuple(pairs)) for name, pairs in carried])
+
+
+def _for_preheat(trial: Trial, bead: Bead) -> list[tuple[str, object]]:
+    thickness = trial.given.measured("thickness")
+    return [("family", "structural"), ("thickness", thickness), ("heat_input", Measured(bead.heat_input, "heat_input"))]
+
+
+# The same sizes as everywhere else a wire is asked for.
+_DIAMETERS = solid_wire.FIELDS[3].presets
+_GASES = GAS_FIELDS[0].options
+_FEEDS = ("300 in/min", "500 in/min", "700 in/min", "8 m/min", "12 m/min", "18 m/min")
+_MACHINE = (
+    Quantity("lead_voltage_drop", optional=True, hint=True, presets=("1 V", "2 V", "4 V")),
+    Quantity("largest_current", "current", optional=True, presets=("140 A", "180 A", "210 A", "250 A", "350 A")),
+    Quantity("largest_feed", "wire_feed_speed", optional=True, presets=_FEEDS),
+    Quantity("least_feed", "wire_feed_speed", optional=True, presets=("50 in/min", "90 in/min", "1.5 m/min")),
+    Quantity("largest_voltage", "voltage", optional=True, presets=("19 V", "22 V", "25 V", "30 V")),
+    Quantity("least_voltage", "voltage", optional=True, presets=("13 V", "15 V", "17 V")),
+)
+
+CALCULATOR = Calculator(
+    name="settings",
+    fields=(
+        solid_wire.FIELDS[0],
+        Quantity(
+            "thickness",
+            hint=True,
+            low=0.5,
+            high=100.0,
+            presets=("1/16 in", "1/8 in", "3/16 in", "1/4 in", "3/8 in", "1/2 in", "2 mm", "3 mm", "5 mm", "6 mm", "10 mm"),
+        ),
+        Choice("joint", JOINTS, default="fillet"),
+        Choice("position", transfer.EVERY, default="flat"),
+        Quantity("leg", optional=True, hint=True, when=("joint", LEGGED), presets=("1/8 in", "3/16 in", "1/4 in", "5/16 in", "3 mm", "5 mm", "6 mm")),
+        Quantity("root_gap", optional=True, hint=True, when=("joint", ("square-butt", "single-v")), presets=("1/16 in", "3/32 in", "1/8 in", "2 mm", "3 mm")),
+        solid_wire.FIELDS[2],
+        Quantity("wire_diameter", optional=True, hint=True, presets=_DIAMETERS),
+        solid_wire.FIELDS[1],
+        Choice("base_alloy", ("1100-3003", "5052", "5083", "6061", "2024-7075"), optional=True, when=("wire_material", ("aluminum",))),
+        Choice("gas", _GASES, optional=True),
+        GAS_FIELDS[1],
+        Choice("transfer_mode", ("short-circuit", "globular", "spray", "pulse"), optional=True),
+        Choice("surface", ("clean", "rust", "galvanized"), default="clean"),
+        Choice("wind", ("still", "breeze", "wind"), default="still"),
+    )
+    + _MACHINE,
+    prepare=_prepare,
+    answer=_answer,
+    english=ENGLISH,
+    sources=settings_sources.ALL,
+    place=18,
+)  # fmt: skip

@@ -21,8 +21,8 @@ from calculators.contract import (
 from calculators.facts import settings as facts
 from calculators.facts import transfer
 from calculators.settings_bead import JOINTS, LEGGED, Bead
-from calculators.settings_case import Trial, tried
-from calculators.settings_refusals import refusal_of
+from calculators.settings_case import Trial, Truck
+from calculators.settings_refusals import Unserved
 from calculators.settings_words import ENGLISH
 from calculators.shielding_gas import FIELDS as GAS_FIELDS
 from calculators.shielding_gas import MIXED
@@ -33,11 +33,7 @@ from calculators.shielding_gas import MIXED
 def _prepare(given: Given) -> None:
     if not given.has("wire_diameter"):
         given.fill("wire_diameter", facts.WIRE_DIAMETER)
-    if not given.word("gas"):
-        given.fill("gas", "argon" if given.word("wire_material") == "aluminum" else MIXED)
-        if given.word("wire_material") == "stainless":
-            given.fill("carbon_dioxide", facts.STAINLESS_MIX)
-    problem = _materials(given)
+    problem = _materials(Truck(given).asked)
     if problem is not None:
         raise Refusal(problem[0], say("settings.refusal." + problem[1]))
 
@@ -83,10 +79,10 @@ def _of_joint(given: Given) -> tuple[str, str] | None:
 
 
 def _answer(given: Given) -> Answer:
-    trials = tried(given)
+    trials = Truck(given).trials()
     served = [each for each in trials if each.problem is None]
     if not served:
-        raise refusal_of(trials)
+        raise Unserved(trials).refusal
     trial = served[0]
     bead = Bead(given, trial)
     doubts = _doubts(given, trial, bead)
@@ -95,7 +91,7 @@ def _answer(given: Given) -> Answer:
         working=_working(given, trial, bead),
         notes=_notes(given, trial, bead),
         cautions=_cautions(given, trial, doubts),
-        sources=settings_sources.of(trial),
+        sources=settings_sources.OF[trial.metal],
         next_questions=_next(given, trial, bead),
         verdict=_verdict(trial, doubts),
     )
@@ -229,7 +225,7 @@ def _notes(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
     notes = []
     if "wire_diameter" in given.made:
         notes.append(say("settings.note.wire", diameter=Measured(trial.diameter, "wire_diameter")))
-    if "gas" in given.made or "carbon_dioxide" in given.made:
+    if not given.word("gas") or "carbon_dioxide" in trial.given.made:
         notes.append(say("settings.note.gas", gas=_gas_name(trial)))
     if trial.metal == "aluminum" and not trial.law.alloy:
         notes.append(say("settings.note.alloy"))
@@ -265,7 +261,7 @@ def _next(given: Given, trial: Trial, bead: Bead) -> tuple[Next, ...]:
     travel: tuple[str, object] = ("travel_speed", Measured(bead.travel, "travel_speed"))
     distance: tuple[str, object] = ("contact_tip_to_work", Measured(trial.distance, "contact_tip_to_work"))
     mode: tuple[str, object] = ("transfer_mode", trial.mode)
-    gas = trial.gas.carried(given)
+    gas = trial.gas.carried(trial.given)
     place: list[tuple[str, object]] = [("position", trial.position), ("thickness", given.measured("thickness"))]
     law = [diameter, current, distance] + ([] if trial.mode == "globular" else [mode])
     drop: object = Measured(trial.drop, "lead_voltage_drop") if given.has("lead_voltage_drop") else UNKNOWN
@@ -295,15 +291,16 @@ def _for_preheat(trial: Trial, bead: Bead) -> list[tuple[str, object]]:
 # The same sizes as everywhere else a wire is asked for.
 _DIAMETERS = solid_wire.FIELDS[3].presets
 _GASES = GAS_FIELDS[0].options
-_FEEDS = ("300 in/min", "500 in/min", "700 in/min", "8 m/min", "12 m/min", "18 m/min")
+_TYPED = ("machine_limits", ("typed",))
 _MACHINE = (
-    Quantity("lead_voltage_drop", optional=True, hint=True, presets=("1 V", "2 V", "4 V")),
-    Quantity("largest_current", "current", optional=True, presets=("140 A", "180 A", "210 A", "250 A", "350 A")),
-    Quantity("largest_feed", "wire_feed_speed", optional=True, presets=_FEEDS),
-    Quantity("least_feed", "wire_feed_speed", optional=True, presets=("50 in/min", "90 in/min", "1.5 m/min")),
-    Quantity("largest_voltage", "voltage", optional=True, presets=("19 V", "22 V", "25 V", "30 V")),
-    Quantity("least_voltage", "voltage", optional=True, presets=("13 V", "15 V", "17 V")),
-)
+    Choice("machine_limits", ("none", "typed"), default="none"),
+    Quantity("largest_current", "current", optional=True, when=_TYPED, presets=("90 A", "140 A", "180 A", "210 A", "250 A")),
+    Quantity("largest_feed", "wire_feed_speed", optional=True, when=_TYPED),
+    Quantity("least_feed", "wire_feed_speed", optional=True, when=_TYPED),
+    Quantity("largest_voltage", "voltage", optional=True, when=_TYPED),
+    Quantity("least_voltage", "voltage", optional=True, when=_TYPED),
+    Quantity("lead_voltage_drop", optional=True, hint=True, when=_TYPED, presets=("1 V", "2 V", "4 V")),
+)  # fmt: skip
 
 CALCULATOR = Calculator(
     name="settings",

@@ -8,7 +8,7 @@ from calculators.facts import settings as facts
 from calculators.facts import transfer
 from calculators.melting_law import MeltingLaw
 from calculators.ranges import OutOfRange
-from calculators.shielding_gas import ShieldingGas
+from calculators.shielding_gas import MIXED, ShieldingGas
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -177,15 +177,33 @@ def _whole(current: float, lowest: float, highest: float) -> float:
     return current if ranges.above(lowest, whole) else float(whole)
 
 
-def tried(given: Given) -> "list[Trial]":
-    """Return the modes worth trying, the likeliest first; the first without a problem is the one to set."""
-    wanted = given.word("transfer_mode")
-    if wanted:
-        return [Trial(given, wanted)]
-    if given.word("wire_material") == "aluminum":
-        return [Trial(given, "spray")]
-    thick = not ranges.above(transfer.COLD_LAP_FROM, given.number("thickness"))
-    trials = [Trial(given, mode) for mode in (("spray", "short-circuit") if thick else ("short-circuit", "spray"))]
-    if trials[0].problem is None and "hot" in trials[0].doubts and trials[1].problem is None:
-        trials.reverse()  # a wire that has to be pushed through thin plate is not the first choice
-    return trials
+class Truck:
+    """What was asked, with the gas that goes with the metal where none was chosen, and the modes tried with it."""
+
+    def __init__(self, given: Given) -> None:
+        self.asked = given
+        if not given.word("gas"):
+            self.asked = Given()
+            self.asked.values, self.asked.units = dict(given.values), given.units
+            self.asked.typed, self.asked.made = given.typed, list(given.made)
+            self._usual_gas(given.word("wire_material"))
+
+    def _usual_gas(self, metal: str) -> None:
+        self.asked.fill("gas", "argon" if metal == "aluminum" else MIXED)
+        if metal == "stainless":
+            self.asked.fill("carbon_dioxide", facts.STAINLESS_MIX)
+
+    def trials(self) -> "list[Trial]":
+        """Return the modes worth trying, the likeliest first; the first without a problem is the one to set."""
+        given = self.asked
+        wanted = given.word("transfer_mode")
+        if wanted:
+            return [Trial(given, wanted)]
+        if given.word("wire_material") == "aluminum":
+            return [Trial(given, "spray")]
+        thick = not ranges.above(transfer.COLD_LAP_FROM, given.number("thickness"))
+        modes = ("spray", "short-circuit") if thick else ("short-circuit", "spray")
+        trials = [Trial(given, mode) for mode in modes]
+        if trials[0].problem is None and "hot" in trials[0].doubts and trials[1].problem is None:
+            trials.reverse()  # a wire that has to be pushed through thin plate is not the first choice
+        return trials

@@ -5,20 +5,22 @@ from calculators.contract import Measured, Message, Refusal, say
 from calculators.settings_case import Trial
 
 
-def refusal_of(trials: "list[Trial]") -> Refusal:
-    """Return the refusal of the mode that comes nearest to serving: short-circuit, or spray on thick metal."""
-    trial = trials[0]
-    beside = ""
-    if len(trials) > 1:
-        short, spray = trials if trials[0].mode == "short-circuit" else (trials[1], trials[0])
-        trial = short
-        if short.problem == ("thickness", "thick"):
-            trial, beside = spray, "thick-"
-    assert trial.problem is not None
-    field, id = trial.problem
-    if id in ("no-spray", "position"):
-        id = beside + id
-    return Refusal(field, say("settings.refusal." + id, **_shown(trial, field)))
+class Unserved:
+    """The refusal of the mode that comes nearest to serving: short-circuit, or spray on thick metal."""
+
+    def __init__(self, trials: "list[Trial]") -> None:
+        trial = trials[0]
+        beside = ""
+        if len(trials) > 1:
+            short, spray = trials if trials[0].mode == "short-circuit" else (trials[1], trials[0])
+            trial = short
+            if short.problem == ("thickness", "thick"):
+                trial, beside = spray, "thick-"
+        assert trial.problem is not None
+        field, id = trial.problem
+        if id in ("no-spray", "position"):
+            id = beside + id
+        self.refusal = Refusal(field, say("settings.refusal." + id, **_shown(trial, field)))
 
 
 def _shown(trial: Trial, field: str) -> "dict[str, object]":
@@ -38,7 +40,8 @@ def _instead(trial: Trial, field: str) -> Message:
     if field != "wire_diameter":
         return say("settings.instead.machine")
     if trial.metal == "aluminum":
-        return say("settings.instead.aluminum")
+        assert trial.problem is not None
+        return say("settings.instead.thinner" if trial.problem[1] == "too-hot" else "settings.instead.thicker")
     if trial.mode != "short-circuit":
         return say("settings.instead.short-circuit")
     nearest = starting_current.nearest_wire(trial.metal, trial.wanted[1], trial.position)

@@ -2,7 +2,6 @@
 
 from calculators import arc_sources as from_
 from calculators.contract import Source
-from calculators.settings_case import Trial
 
 AMPERES = Source(
     "1 A for each 0.001 in up to 1/4 in; 15 % less on stainless, 10 % less uphill and overhead; how far a wire is stretched",
@@ -34,7 +33,5 @@ _STAINLESS = (from_.MODERN_WELDING, from_.LINES, from_.TRANSITIONS, CHROMIUM)
 _ALUMINUM = (from_.MODERN_WELDING, from_.TRANSITIONS, NAVY, MATHERS)
 ALL = _ALWAYS + _STEEL + (from_.MODERN_WELDING, CHROMIUM, NAVY, MATHERS)
 
-
-def of(trial: Trial) -> tuple[Source, ...]:
-    """Return the sources of a setting."""
-    return _ALWAYS + {"mild-steel": _STEEL, "stainless": _STAINLESS, "aluminum": _ALUMINUM}[trial.metal]
+# What a setting of each metal stands on.
+OF = {"mild-steel": _ALWAYS + _STEEL, "stainless": _ALWAYS + _STAINLESS, "aluminum": _ALWAYS + _ALUMINUM}

@@ -75,6 +75,8 @@ EMPIRICAL = {
     "part_mass.metal_density": MATERIAL,
     "pipe_sizes.pipe_outside_diameter": PIPE,
     "pipe_sizes.pipe_wall": PIPE,
+    "starting_current.nearest_wire": WIRE,
+    "starting_current.wanted_current": SHOP_RULE,
     "transfer_limits.borders_at": WIRE,
     "transfer_limits.fit": SHOP_RULE,
     "transfer_limits.mode_at": WIRE,

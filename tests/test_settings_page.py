@@ -10,6 +10,7 @@ from calculators.facts import settings as facts
 from tests import walking
 from tests.settings_situations import REFUSED, SITUATIONS
 
+LIMITED = {"machine_limits": "typed"}
 SIX_FIGURES = 2e-5  # what a link carries
 
 
@@ -153,7 +154,7 @@ def test_stainless_runs_cooler():
 
 
 def test_lead_drop_raises_the_machine_and_not_the_arc():
-    plain, long = ask(thickness="1/8 in"), ask(thickness="1/8 in", lead_voltage_drop="3 V")
+    plain, long = ask(thickness="1/8 in"), ask(thickness="1/8 in", lead_voltage_drop="3 V", **LIMITED)
     assert value(long, "voltage") == value(plain, "voltage")
     assert value(long, "machine_voltage") == pytest.approx(value(plain, "voltage") + 3.0)
     assert value(long, "arc_energy") == value(plain, "arc_energy")
@@ -161,19 +162,19 @@ def test_lead_drop_raises_the_machine_and_not_the_arc():
 
 
 def test_most_volts_hold_the_voltage_down():
-    answer = ask(thickness="1/8 in", largest_voltage="17.5 V")
+    answer = ask(thickness="1/8 in", largest_voltage="17.5 V", **LIMITED)
     assert value(answer, "voltage") == pytest.approx(17.5)
-    behind_leads = ask(thickness="1/8 in", largest_voltage="20 V", lead_voltage_drop="2.5 V")
+    behind_leads = ask(thickness="1/8 in", largest_voltage="20 V", lead_voltage_drop="2.5 V", **LIMITED)
     assert value(behind_leads, "voltage") == pytest.approx(17.5)
 
 
 def test_slowest_feed_holds_the_current_up():
-    answer = ask(thickness="0.0598 in", wire_diameter="0.030 in", least_feed="150 in/min")
+    answer = ask(thickness="0.0598 in", wire_diameter="0.030 in", least_feed="150 in/min", **LIMITED)
     assert value(answer, "wire_feed_speed") == pytest.approx(150.0, rel=0.02)
 
 
 def test_fastest_feed_holds_the_current_down():
-    answer = ask(thickness="3/16 in", largest_feed="300 in/min")
+    answer = ask(thickness="3/16 in", largest_feed="300 in/min", **LIMITED)
     assert value(answer, "wire_feed_speed") == pytest.approx(300.0, rel=0.02)
     assert value(answer, "wire_feed_speed") <= 300.0
 

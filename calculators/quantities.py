@@ -116,6 +116,11 @@ _ALL = (
     _q("hold_time", ("h", "min"), "h", "h", 0.0, 1000.0),
     _q("lead_voltage_drop", ("V",), "V", "V", 0.0, 20.0),
     _q("lead_resistance", ("mohm", "ohm"), "mohm", "mohm", 0.1, 1000.0),
+    _q("lead_length", ("ft", "m"), "m", "ft", 0.5, 200.0),
+    _q("voltage_drop", ("V",), "V", "V", 0.05, 60.0),
+    _q("conductor_area", ("mm2",), "mm2", "mm2", 0.1, 500.0),
+    _q("conductor_temperature", ("degF", "degC"), "degC", "degF", -40.0, 120.0),
+    _q("duty_cycle", ("%",), "%", "%", 5.0, 100.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

@@ -91,6 +91,10 @@ EMPIRICAL = {
     "voltage_lines.load_voltage": "a standard's line fitted in volts and amperes",
     "voltage_lines.usual_voltage": "lines fitted in volts and amperes",
     "wire_mass.density": MATERIAL,
+    "conductors.area_of_resistance": MATERIAL,
+    "conductors.awg_area": GAUGE,
+    "conductors.copper_resistivity": MATERIAL,
+    "conductors.steady_current": "a fit of a table of cables, in SI inside",
 }
 
 registry: pint.UnitRegistry[float] = pint.UnitRegistry()

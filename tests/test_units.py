@@ -216,6 +216,7 @@ KINDS = {
     "rate": "kilogram/second",
     "drop": "volt",
     "resistance": "ohm",
+    "cycle": "dimensionless",
 }
 QUANTITIES = quantities._ALL
 

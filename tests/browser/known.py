@@ -174,6 +174,10 @@ KNOWN = {
         371,
         "min",
     ),
+    # NEC Chapter 9 Table 8: 1/0 AWG at 75 degC is 0.122 ohm for 1000 ft: 200 A x 0.2 x 0.122 = 4.88 V. By hand.
+    "lead-drop": Known(
+        (("lead_length", "100", "ft"), ("current", "200", ""), ("cable_size", "awg-1-0", "")), 4.86, 4.9, "V"
+    ),
 }
 
 

@@ -1,0 +1,150 @@
+"""What the lead-drop question answers, chooses and refuses. Copper itself is checked in tests/published.
+
+Expected numbers by hand from NEC Chapter 9 Table 8 (75 degC): 1/0 AWG 0.122, 2 AWG 0.194 ohm for 1000 ft.
+"""
+
+import json
+
+import pytest
+
+from tests import walking
+
+
+def ask(status=200, **typed):
+    reply = walking.reply("/api/lead-drop", list(typed.items()))
+    assert reply.status == status, reply.body
+    return json.loads(reply.body)
+
+
+def value(answer, name):
+    return answer["results"][name]["value"]
+
+
+def errors(**typed):
+    return {field: text.replace("\u00a0", " ") for field, text in ask(status=422, **typed)["errors"].items()}
+
+
+def said(answer, part):
+    return " ".join(answer[part]).replace("\u00a0", " ")
+
+
+LONG = {"lead_length": "100 ft", "current": "200 A"}
+
+
+def test_length_current_and_cable_give_the_loss():
+    answer = ask(cable_size="awg-1-0", **LONG)
+    assert value(answer, "voltage_drop") == pytest.approx(4.88, rel=0.005)
+    assert value(answer, "lost_power") == pytest.approx(976, rel=0.005)
+    # 4 V ÷ 4.88 V x 100 ft = 82 ft.
+    assert value(answer, "longest_lead") / 0.3048 == pytest.approx(82.0, abs=0.3)
+    assert answer["verdict"] == "outside"
+    assert "2/0 AWG or 95 mm²" in said(answer, "notes")
+
+
+def test_length_and_current_alone_give_the_cable_for_4_volts():
+    answer = ask(**LONG)
+    assert answer["solved_for"] == "conductor_area"
+    assert answer["results"]["cable_size"]["text"] == "2/0 AWG or 95 mm²"
+    assert "4 V" in said(answer, "notes")
+
+
+def test_thinnest_cable_that_keeps_the_limit_is_named():
+    """The next thinner one loses more than the limit, the named one does not."""
+    assert value(ask(cable_size="awg-1-0", **LONG), "voltage_drop") > 4.0
+    assert value(ask(cable_size="awg-2-0", **LONG), "voltage_drop") <= 4.0
+    assert value(ask(cable_size="mm2-70", **LONG), "voltage_drop") > 4.0
+    assert value(ask(cable_size="mm2-95", **LONG), "voltage_drop") <= 4.0
+
+
+def test_looser_limit_takes_a_thinner_cable():
+    # 1 AWG: 200 A x 0.2 x 0.154 = 6.16 V.
+    assert ask(voltage_drop="6.2 V", **LONG)["results"]["cable_size"]["text"] == "1 AWG or 50 mm²"
+
+
+def test_short_lead_is_chosen_by_its_heat():
+    """10 ft at 300 A loses under 2 V in 4 AWG, which carries 125 A: volts alone would name a cable that burns."""
+    answer = ask(lead_length="10 ft", current="300 A", duty_cycle="100 %")
+    assert answer["results"]["cable_size"]["text"] == "3/0 AWG or 95 mm²"
+    assert "thinner cable" in said(answer, "notes")
+    assert ask(lead_length="10 ft", current="300 A", cable_size="awg-4")["verdict"] == "outside"
+
+
+def test_part_time_arc_heats_less():
+    # 300 A at 30 % heats as 164 A: 2 AWG (170 A) stands it.
+    assert ask(lead_length="10 ft", current="300 A", duty_cycle="30 %")["results"]["cable_size"]["text"].startswith(
+        "2 AWG"
+    )
+
+
+WHOLE = {"lead_length": "100 ft", "current": "200 A", "voltage_drop": "4.876104 V", "cable_size": "awg-1-0"}
+
+
+@pytest.mark.parametrize(
+    ("blank", "expected"), [("lead_length", 30.48), ("current", 200.0), ("voltage_drop", 4.876104)]
+)
+def test_every_blank_is_found_again(blank, expected):
+    typed = {name: text for name, text in WHOLE.items() if name != blank}
+    assert value(ask(**typed), blank) == pytest.approx(expected, rel=1e-6)
+
+
+def test_copper_needed_is_found_again():
+    typed = {name: text for name, text in WHOLE.items() if name != "cable_size"}
+    assert value(ask(**typed), "conductor_area") == pytest.approx(53.48, abs=0.01)
+
+
+def test_nothing_blank_is_compared():
+    assert "agree:" in said(ask(**WHOLE), "notes")
+    assert "do not agree" in said(ask(**dict(WHOLE, voltage_drop="3 V")), "notes")
+
+
+def test_connections_take_their_share():
+    with_joints = ask(cable_size="awg-1-0", connection_drop="0.6 V", **LONG)
+    assert value(with_joints, "voltage_drop") == pytest.approx(5.48, rel=0.005)
+    assert "0.3 V to 1 V" not in said(with_joints, "notes")
+    assert "0.3 V to 1 V" in said(ask(cable_size="awg-1-0", **LONG), "notes")
+    # (4 - 0.6) of 4 V is left for the cable.
+    assert value(ask(connection_drop="0.6 V", **LONG), "conductor_area") == pytest.approx(65.19 * 4 / 3.4, abs=0.02)
+
+
+def test_connections_that_take_all_are_refused():
+    assert set(errors(connection_drop="4 V", **LONG)) == {"connection_drop"}
+
+
+def test_band_goes_from_cold_to_hot_unless_the_copper_is_known():
+    drop = ask(cable_size="awg-1-0", **LONG)["results"]["voltage_drop"]
+    # Cold copper: 1 ÷ 1.216; finest strands: 1.07 ÷ 1.02.
+    assert drop["low"] / drop["value"] == pytest.approx(1 / 1.216, abs=0.001)
+    assert drop["high"] / drop["value"] == pytest.approx(1.07 / 1.02)
+    cold = ask(cable_size="awg-1-0", conductor_temperature="20 degC", **LONG)["results"]["voltage_drop"]
+    assert cold["value"] == pytest.approx(drop["low"])
+    assert cold["low"] == cold["value"]
+
+
+def test_metric_band_reaches_down_to_the_number_on_the_cable():
+    drop = ask(cable_size="mm2-70", conductor_temperature="20 degC", **LONG)["results"]["voltage_drop"]
+    # 200 A x 60.96 m x 0.272 ohm/km = 3.316 V; with the 70 mm2 it is called by and 2 % stranding 3.063 V.
+    assert drop["value"] == pytest.approx(3.316, abs=0.001)
+    assert drop["low"] == pytest.approx(3.063, abs=0.001)
+
+
+def test_too_much_for_any_cable_is_refused():
+    refused = errors(lead_length="300 ft", current="400 A")
+    assert list(refused) == [""]
+    assert "closer" in refused[""]
+
+
+def test_other_copper_is_typed():
+    assert value(ask(cable_size="other", conductor_area="53.48 mm2", **LONG), "voltage_drop") == pytest.approx(
+        4.88, rel=0.005
+    )
+    assert set(errors(cable_size="other", conductor_area="1 mm2", **LONG)) == {"conductor_area"}
+
+
+def test_length_is_said_to_be_one_way_and_doubled():
+    answer = ask(cable_size="awg-1-0", **LONG)
+    assert "2 × 100 ft = 200 ft" in said(answer, "working")
+
+
+def test_cautions_name_coils_and_the_way_back():
+    cautions = said(ask(**LONG), "cautions")
+    assert "coil" in cautions and "bearings" in cautions

@@ -31,7 +31,7 @@ def awg_area(gauge: int) -> float:
     Examples
     --------
     >>> round(awg_area(2) * 1e6, 2), round(awg_area(-3) * 1e6, 1)
-    (33.62, 107.2)
+    (33.63, 107.2)
     """
     ranges.require("gauge", gauge, -3, 36, "")
     diameter = 0.127e-3 * 92.0 ** ((36 - gauge) / 39.0)
@@ -185,33 +185,14 @@ def steady_current(area: float) -> float:
 
     Examples
     --------
-    >>> round(steady_current(53.5e-6))
+    >>> round(steady_current(53.48e-6))
     228
     """
     ranges.require("area", area, 8e-6, 130e-6, "m2")
     return facts.STEADY_CURRENT * (area / facts.STEADY_AREA) ** facts.STEADY_POWER
 
 
-def leads() -> tuple[tuple[str, float], ...]:
-    """Return the lead sizes as (name, copper area), thinnest first in each system: American, then metric.
-
-    Returns
-    -------
-    tuple
-        Name and area, [m2].
-
-    Raises
-    ------
-    Nothing.
-
-    Source
-    ------
-    facts/conductors.py: ASTM B258 and IEC 60228:2004; standards.
-
-    Examples
-    --------
-    >>> leads()[0][0], leads()[-1][0]
-    ('awg-4', 'mm2-120')
-    """
-    american = tuple((name, awg_area(gauge)) for name, gauge in facts.AWG_LEADS)
-    return american + tuple((name, area_of_resistance(most)) for name, _, most in facts.METRIC_LEADS)
+# (name, copper area), thinnest first in each system.
+LEADS = tuple([(name, awg_area(gauge)) for name, gauge in facts.AWG_LEADS]) + tuple(
+    [(name, area_of_resistance(most)) for name, _, most in facts.METRIC_LEADS]
+)

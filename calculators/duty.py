@@ -47,8 +47,10 @@ def allowed_duty(current: float, rated_current: float, rated_duty: float, expone
     >>> round(allowed_duty(150.0, 200.0, 0.30), 4), allowed_duty(100.0, 160.0, 0.60)
     (0.5333, 1.0)
     """
-    _require(current, rated_current, exponent)
+    ranges.require("current", current, 1.0, 2000.0, "A")
+    ranges.require("rated_current", rated_current, 1.0, 2000.0, "A")
     ranges.require("rated_duty", rated_duty, 0.01, 1.0, "")
+    ranges.require("exponent", exponent, 0.5, 6.0, "")
     return min(1.0, rated_duty * (rated_current / current) ** exponent)
 
 
@@ -88,8 +90,9 @@ def current_for_duty(duty: float, rated_current: float, rated_duty: float, expon
     109.5
     """
     ranges.require("duty", duty, 0.01, 1.0, "")
-    _require(rated_current, rated_current, exponent)
+    ranges.require("rated_current", rated_current, 1.0, 2000.0, "A")
     ranges.require("rated_duty", rated_duty, 0.01, 1.0, "")
+    ranges.require("exponent", exponent, 0.5, 6.0, "")
     return rated_current * (rated_duty / duty) ** (1.0 / exponent)
 
 
@@ -174,9 +177,3 @@ def effective_current(current: float, duty: float, idle_current: float = 0.0) ->
     ranges.require("duty", duty, 0.0, 1.0, "")
     ranges.require("idle_current", idle_current, 0.0, 2000.0, "A")
     return (current * current * duty + idle_current * idle_current * (1.0 - duty)) ** 0.5
-
-
-def _require(current: float, rated_current: float, exponent: float) -> None:
-    ranges.require("current", current, 1.0, 2000.0, "A")
-    ranges.require("rated_current", rated_current, 1.0, 2000.0, "A")
-    ranges.require("exponent", exponent, 0.5, 6.0, "")

@@ -44,7 +44,7 @@ FINE = Source("Strands of the finest cable are up to 7 % longer than it (ASTM B1
 
 _SOURCES = (COPPER, AWG, IEC_60228, FACT_SHEET, STEADY, CONNECTIONS, FINE)
 _OTHER = "other"
-_SIZES = tuple([name for name, _ in conductors.leads()])
+_SIZES = tuple([name for name, _ in conductors.LEADS])
 _NOMINAL = {name: area for name, area, _ in facts.METRIC_LEADS}
 
 
@@ -54,9 +54,7 @@ _NOMINAL = {name: area for name, area, _ in facts.METRIC_LEADS}
 def _prepare(given: Given) -> None:
     size = given.word("cable_size")
     if size in _SIZES:
-        given.fill("conductor_area", dict(conductors.leads())[size])
-    elif given.has("conductor_area"):
-        ranges.require("conductor_area", given.number("conductor_area"), 8e-6, 130e-6, "m2")
+        given.fill("conductor_area", dict(conductors.LEADS)[size])
     if not given.has("conductor_temperature"):
         given.fill("conductor_temperature", facts.HOT_LEAD)
     if not given.has("duty_cycle"):
@@ -67,6 +65,8 @@ def _prepare(given: Given) -> None:
 
 def _solve(unknown: str, values: "dict[str, Any]") -> float:
     joints = values.get("connection_drop", 0.0)
+    if unknown != "conductor_area":
+        ranges.require("conductor_area", values["conductor_area"], 8e-6, 130e-6, "m2")
     # What 1 m one way of 1 m2 resists, out and back.
     unit = conductors.loop_resistance(1.0, 1e-3, conductors.copper_resistivity(values["conductor_temperature"])) * 1e-3
     if unknown == "voltage_drop":
@@ -121,7 +121,7 @@ class _Lead:
 
 def _smallest(system: str, area: float, effective: float) -> tuple[str, float]:
     """Return the thinnest size of a system that has the copper wanted and does not overheat."""
-    for name, copper in conductors.leads():
+    for name, copper in conductors.LEADS:
         if name.startswith(system) and numerals.settle(copper) >= numerals.settle(area):
             if numerals.settle(conductors.steady_current(copper)) >= numerals.settle(effective):
                 return name, copper
@@ -183,7 +183,7 @@ def _results(given: Given, lead: _Lead) -> list[object]:
 def _nearest(lead: _Lead) -> Message:
     """Return the size of the other system that is next in copper."""
     other = "awg" if lead.size in _NOMINAL else "mm2"
-    near = [(abs(copper - lead.area), name) for name, copper in conductors.leads() if name.startswith(other)]
+    near = [(abs(copper - lead.area), name) for name, copper in conductors.LEADS if name.startswith(other)]
     return say("lead-drop.nearest", size=_named(min(near)[1]), area=Measured(lead.area, "conductor_area"))
 
 

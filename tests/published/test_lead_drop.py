@@ -64,7 +64,7 @@ IEC_60228 = ((16, 1.21), (25, 0.780), (35, 0.554), (50, 0.386), (70, 0.272), (95
 
 @pytest.mark.parametrize(("size", "expected"), IEC_60228)
 def test_metric_lead_resists_what_the_standard_allows(size, expected):
-    area = dict(conductors.leads())[f"mm2-{size}"]
+    area = dict(conductors.LEADS)[f"mm2-{size}"]
     found = conductors.loop_resistance(500.0, area, conductors.copper_resistivity(COLD))
     assert found == pytest.approx(expected, rel=1e-9)
 
@@ -123,7 +123,7 @@ def test_loss_goes_with_length_and_against_copper(factor):
 
 def test_thicker_cable_carries_more_and_loses_less():
     for system in ("awg", "mm2"):
-        areas = [area for name, area in conductors.leads() if name.startswith(system)]
+        areas = [area for name, area in conductors.LEADS if name.startswith(system)]
         assert areas == sorted(areas)
         carried = [conductors.steady_current(area) for area in areas]
         assert carried == sorted(carried)
@@ -132,7 +132,7 @@ def test_thicker_cable_carries_more_and_loses_less():
 # American and metric sizes commonly named side by side (common practice): the metric one may resist up to a fifth more.
 @pytest.mark.parametrize(("american", "metric"), [("awg-2", "mm2-35"), ("awg-1-0", "mm2-50"), ("awg-2-0", "mm2-70")])
 def test_metric_size_is_near_its_american_neighbour(american, metric):
-    sizes = dict(conductors.leads())
+    sizes = dict(conductors.LEADS)
     assert 0.83 < sizes[metric] / sizes[american] <= 1.0
 
 

@@ -36,7 +36,7 @@ AWG = Source(
 IEC_60228 = Source("IEC 60228:2004, class 5: highest resistance of metric cable; seen quoted", "standard")
 FACT_SHEET = Source("AWS Safety and Health Fact Sheet 39, Welding Cables, 2016: 4 V, and no coils", "published")
 STEADY = Source(
-    "NEC Table 400.5(B), 75 °C, in Set Lighting Technician's Handbook, 4th ed.: what a cable carries without end",
+    "NEC Table 400.5(B), 75 °C, in Set Lighting Technician's Handbook, 4th ed.: what a cable carries continuously",
     "published",
 )
 CONNECTIONS = Source("Connectors and clamp lose 0.3 to 1 V together; 60 % arc time by hand", "common practice")
@@ -313,7 +313,7 @@ ENGLISH = {
     "result.longest_lead": "Longest for 4 V, one way",
     "result.conductor_area": "Copper needed for the volts",
     "result.other_system": "Nearest in the other system",
-    "result.steady_current": "Carries without end, laid out",
+    "result.steady_current": "Continuous current of the cable, laid out",
     "label.drop-of": "Volts lost in {size}, out and back",
     "sizes": "{american} or {metric}",
     "nearest": "{size}: this one is {area} of copper",
@@ -321,7 +321,7 @@ ENGLISH = {
     "band.strands": "By how finely the cable is stranded.",
     "verdict.under": "no more than {limit} lost",
     "verdict.over": "more than {limit} lost",
-    "verdict.hot": "too thin: it heats as with {effective} without end, and carries about {steady}",
+    "verdict.hot": "too thin: it heats as with {effective} continuous, and carries about {steady}",
     "remedy.size": "For {limit} and the heat: {sizes}.",
     "remedy.closer": "No single cable keeps {limit} and the heat: bring the machine closer.",
     "remedy.joints": "The connections alone lose {limit} or more: clean and tighten them first.",
@@ -334,7 +334,7 @@ ENGLISH = {
     "working.drop": "Lost = {current} × {resistance} mΩ + connections {joints} = {drop}",
     "working.power": "Heat = {drop} × {current} = {power}",
     "note.limit": "{limit} is the loss that the trade keeps to, so that the arc behaves.",
-    "note.heat-decides": "The volts would allow a thinner cable. Its heat, as of {effective} without end, does not.",
+    "note.heat-decides": "The volts would allow a thinner cable. Its heat, as of {effective} continuous, does not.",
     "note.duty": "Arc time of {percent} % is taken for the heat, as in steady hand welding. A machine-held arc runs longer.",
     "note.hot": "Reckoned at {temperature}. A list reckoned with cold copper shows a fifth less.",
     "note.joints": "Connectors and clamp take another {low} to {high} together, more when loose or burnt. Measure across them under load.",

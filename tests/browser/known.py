@@ -178,6 +178,10 @@ KNOWN = {
     "lead-drop": Known(
         (("lead_length", "100", "ft"), ("current", "200", ""), ("cable_size", "awg-1-0", "")), 4.86, 4.9, "V"
     ),
+    # 400 A at 25 % is 283 A at 50 %: current squared x percent stays (IEC 60974-1). Standing: standard, by hand.
+    "duty-cycle": Known(
+        (("rated_current", "400", ""), ("rated_duty_cycle", "25", ""), ("duty_cycle", "50", "")), 282.5, 283.1, "A"
+    ),
 }
 
 

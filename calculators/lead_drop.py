@@ -271,7 +271,7 @@ def _next(given: Given, lead: _Lead) -> tuple[Next, ...]:
 ENGLISH = {
     "title": "Lead drop",
     "question": "How many volts do my leads eat, and what cable keeps the loss small?",
-    "find": "cable voltage drop loss leads long wire size awg gauge 1/0 2/0 mm2 stinger ground clamp dinse extension",
+    "found-by": "cable voltage drop loss leads long wire size awg gauge 1/0 2/0 mm2 stinger ground clamp dinse extension",
     "lead": "Leave out what you want to know. Length and current alone: the cable for 4 V.",
     "field.lead_length": "Lead, one way",
     "hint.lead_length": "Machine to work. Doubled here for the way back.",

@@ -121,6 +121,10 @@ _ALL = (
     _q("conductor_area", ("mm2",), "mm2", "mm2", 0.1, 500.0),
     _q("conductor_temperature", ("degF", "degC"), "degC", "degF", -40.0, 120.0),
     _q("duty_cycle", ("%",), "%", "%", 5.0, 100.0),
+    _q("generator_power", ("W", "kW", "kVA"), "kVA", "W", 0.3, 60.0),
+    _q("apparent_power", ("kVA",), "kVA", "kVA", 0.01, 200.0),
+    _q("altitude", ("ft", "m"), "m", "ft", -400.0, 4500.0),
+    _q("air_temperature", ("degF", "degC"), "degC", "degF", -40.0, 60.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

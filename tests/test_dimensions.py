@@ -95,6 +95,8 @@ EMPIRICAL = {
     "conductors.awg_area": GAUGE,
     "conductors.copper_resistivity": MATERIAL,
     "conductors.steady_current": "a fit of a table of cables, in SI inside",
+    "supply_power.current_of_power": "a line of volts over amperes",
+    "supply_power.derating": SHOP_RULE,
 }
 
 registry: pint.UnitRegistry[float] = pint.UnitRegistry()

@@ -217,6 +217,7 @@ KINDS = {
     "drop": "volt",
     "resistance": "ohm",
     "cycle": "dimensionless",
+    "altitude": "meter",
 }
 QUANTITIES = quantities._ALL
 

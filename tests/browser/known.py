@@ -182,6 +182,10 @@ KNOWN = {
     "duty-cycle": Known(
         (("rated_current", "400", ""), ("rated_duty_cycle", "25", ""), ("duty_cycle", "50", "")), 282.5, 283.1, "A"
     ),
+    # 24 V x 200 A ÷ (0.8 x 0.7) x 1.25 = 10 714 VA. Standing: law (definitions), by hand.
+    "generator-size": Known(
+        (("current", "200", ""), ("machine_efficiency", "80", ""), ("power_factor", "0.7", "")), 10700, 10750, "W"
+    ),
 }
 
 

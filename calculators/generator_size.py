@@ -20,7 +20,7 @@ from calculators.contract import (
 )
 from calculators.facts import supply as facts
 from calculators.generator_size_words import ENGLISH
-from calculators.supply_case import LEAST, MOST, USUAL, Balance, Cord, Load
+from calculators.supply_case import LEAST, MOST, OTHERS, USUAL, Balance, Cord, Load
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -257,10 +257,7 @@ CALCULATOR = Calculator(
             ("current", "generator_power"),
             _solve,
             check="",
-            also=(
-                *("power_source", "voltage", "machine_efficiency", "power_factor", "margin"),
-                *("altitude", "air_temperature"),
-            ),
+            also=OTHERS,
         ),
     ),
     prepare=_prepare,

@@ -11,6 +11,9 @@ if TYPE_CHECKING:
 
 _SUPPLIES = {name: (volts, amperes) for name, volts, amperes in facts.SUPPLIES}
 _SOURCES = {name: (efficiencies, factors) for name, efficiencies, factors in facts.POWER_SOURCES}
+# What shapes the balance of current and rating, and is never its blank.
+OTHERS = ("power_source", "voltage", "machine_efficiency", "power_factor", "margin", "altitude", "air_temperature")
+_NAMES = OTHERS + ("supply", "generator_power", "current", "duty_cycle")
 _GAUGES = {name: gauge for name, gauge, _ in facts.CORDS}
 _CARRIED = {name: amperes for name, _, amperes in facts.CORDS}
 LEAST, USUAL, MOST = 0, 1, 2  # of efficiency and power factor
@@ -99,12 +102,6 @@ class Load:
             trips = not ranges.above(facts.TRIPS_SOON * self.breaker, self.drawn)
             return "outside" if trips or ranges.above(self.heating, self.breaker) else "unclear"
         return "outside" if ranges.above(self.apparent, self.rating * self.room.left) else "unclear"
-
-
-_NAMES = (
-    *("supply", "power_source", "generator_power", "current", "voltage", "machine_efficiency", "power_factor"),
-    *("duty_cycle", "margin", "altitude", "air_temperature"),
-)
 
 
 class Cord:

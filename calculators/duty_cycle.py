@@ -251,11 +251,13 @@ def _notes(given: Given, machine: _Machine) -> tuple[Message, ...]:
 
 
 def _next(given: Given) -> tuple[Next, ...]:
+    if given.number("current") > 600.0:  # the most that the next questions reckon with
+        return ()
     current = ("current", given.measured("current"))
     share = ("duty_cycle", given.measured("duty_cycle"))
     return (
         Next("lead-drop", say("duty-cycle.next.lead-drop"), (current, share)),
-        Next("wire-feed", say("duty-cycle.next.wire-feed"), (current,)),
+        Next("generator-size", say("duty-cycle.next.generator-size"), (current, share)),
     )
 
 
@@ -314,7 +316,7 @@ ENGLISH = {
     "caution.hot": "Ratings are for air of 40 °C (104 °F). Hotter, in full sun, in thin air or with clogged vents it is less; the plate does not say how much.",
     "caution.gun": "The gun has a rating of its own, lower in argon mixes than in CO₂. The weaker one rules.",
     "next.lead-drop": "Do the leads stand it?",
-    "next.wire-feed": "What wire feed goes with this current?",
+    "next.generator-size": "Will the outlet or generator carry it?",
 }
 
 CALCULATOR = Calculator(

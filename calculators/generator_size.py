@@ -222,12 +222,8 @@ def _notes(given: Given, load: Load, cord: Cord | None) -> tuple[Message, ...]:
 
 def _next(load: Load) -> tuple[Next, ...]:
     current = ("current", Measured(load.current, "current"))
-    return tuple(
-        [
-            Next(name, say("generator-size.next." + name), (current,))
-            for name in ("duty-cycle", "lead-drop", "wire-feed")
-        ]
-    )
+    names = ("duty-cycle", "lead-drop") if load.current >= 20.0 else ("lead-drop",)
+    return tuple([Next(name, say("generator-size.next." + name), (current,)) for name in names])
 
 
 CALCULATOR = Calculator(

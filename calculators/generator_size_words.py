@@ -81,5 +81,4 @@ ENGLISH = {
     "caution.electrician": "Circuit, plug and breaker are an electrician's work (NEC 630). Never a bigger breaker, nor an adapter to get round one.",
     "next.duty-cycle": "How long may the machine weld at that current?",
     "next.lead-drop": "What do the welding leads lose?",
-    "next.wire-feed": "What wire feed goes with that current?",
 }

@@ -125,7 +125,9 @@ def _smallest(system: str, area: float, effective: float) -> tuple[str, float]:
         if name.startswith(system) and numerals.settle(copper) >= numerals.settle(area):
             if numerals.settle(conductors.steady_current(copper)) >= numerals.settle(effective):
                 return name, copper
-    raise Refusal("", say("lead-drop.refusal.thick", area=Measured(area, "conductor_area")))
+    if numerals.settle(area) > numerals.settle(max([copper for _, copper in conductors.LEADS])):
+        raise Refusal("", say("lead-drop.refusal.thick", area=Measured(area, "conductor_area")))
+    raise Refusal("", say("lead-drop.refusal.heat", effective=Measured(effective, "current", 3)))
 
 
 def _named(size: str) -> Message:
@@ -150,7 +152,7 @@ def _answer(given: Given) -> Answer:
         notes=_notes(given, lead),
         cautions=tuple([say("lead-drop.caution." + each) for each in cautions]),
         sources=_SOURCES,
-        next_questions=_next(given, lead),
+        next_questions=_next(lead),
         verdict=None if lead.found else _verdict(lead),
     )
 
@@ -260,12 +262,16 @@ def _heat_decides(given: Given, lead: _Lead) -> bool:
     return _smallest("awg", given.number("conductor_area"), 0.0)[0] != lead.size
 
 
-def _next(given: Given, lead: _Lead) -> tuple[Next, ...]:
-    current = ("current", given.measured("current"))
-    return (
-        Next("heat-input", say("lead-drop.next.heat-input"), (current,)),
-        Next("wire-feed", say("lead-drop.next.wire-feed"), (current,)),
-    )
+def _next(lead: _Lead) -> tuple[Next, ...]:
+    current = ("current", Measured(lead.current, "current"))
+    questions = []
+    if lead.drop < 20.0:  # the most that arc-voltage reckons with
+        drop = ("lead_voltage_drop", Measured(lead.drop, "lead_voltage_drop"))
+        questions.append(Next("arc-voltage", say("lead-drop.next.arc-voltage"), (drop, current)))
+    if 20.0 <= lead.current <= 600.0:
+        questions.append(Next("duty-cycle", say("lead-drop.next.duty-cycle"), (current,)))
+        questions.append(Next("generator-size", say("lead-drop.next.generator-size"), (current,)))
+    return tuple(questions)
 
 
 ENGLISH = {
@@ -312,11 +318,11 @@ ENGLISH = {
     "result.lost_power": "Heat in the leads",
     "result.longest_lead": "Longest for 4 V, one way",
     "result.conductor_area": "Copper needed for the volts",
-    "result.other_system": "Nearest in the other system",
+    "result.other_system": "This cable",
     "result.steady_current": "Continuous current of the cable, laid out",
     "label.drop-of": "Volts lost in {size}, out and back",
     "sizes": "{american} or {metric}",
-    "nearest": "{size}: this one is {area} of copper",
+    "nearest": "Counts as {area} of copper; nearest is {size}",
     "band.cold-to-hot": "From cold copper to hot, and by how finely it is stranded.",
     "band.strands": "By how finely the cable is stranded.",
     "verdict.under": "no more than {limit} lost",
@@ -326,7 +332,8 @@ ENGLISH = {
     "remedy.closer": "No single cable keeps {limit} and the heat: bring the machine closer.",
     "remedy.joints": "The connections alone lose {limit} or more: clean and tighten them first.",
     "refusal.joints": "The connections lose all the volts you allow: nothing is left for the cable",
-    "refusal.thick": "It takes {area} of copper at least, and more than 4/0 AWG or its heat allows. Bring the machine closer or use less current",
+    "refusal.thick": "It takes {area} of copper, more than any one lead has. Bring the machine closer or use less current",
+    "refusal.heat": "No one lead stands {effective} continuous. Use less current, or less arc time",
     "working.loop": "Out and back = 2 × {length} = {loop}",
     "working.copper": "Copper at {temperature}: {resistivity} Ω·mm²/m; strands are {stranding} times as long as the cable.",
     "working.needed": "Copper needed = {resistivity} × {stranding} × {loop_metres} × {current} ÷ ({limit} − {joints}) = {needed}",
@@ -343,8 +350,9 @@ ENGLISH = {
     "caution.heat": "Few volts lost does not mean a cool cable: its own rating and the machine's book rule.",
     "caution.worn": "Cut, wet or patched insulation, a hot or loose connector: take it out of use.",
     "caution.work": "Clamp on the piece itself, near the weld: current through bearings, chains or pipes burns them.",
-    "next.heat-input": "How much heat goes into the weld, at the volts that are left?",
-    "next.wire-feed": "What wire feed goes with this current?",
+    "next.arc-voltage": "What volts are left at the arc?",
+    "next.duty-cycle": "How long may the machine weld at this current?",
+    "next.generator-size": "What feeds the machine at this current?",
 }
 
 CALCULATOR = Calculator(

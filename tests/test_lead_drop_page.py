@@ -131,6 +131,10 @@ def test_too_much_for_any_cable_is_refused():
     refused = errors(lead_length="300 ft", current="400 A")
     assert list(refused) == [""]
     assert "closer" in refused[""]
+    # 4/0 AWG carries 360 A.
+    hot = errors(lead_length="10 ft", current="400 A", duty_cycle="100 %")
+    assert list(hot) == [""]
+    assert "arc time" in hot[""]
 
 
 def test_other_copper_is_typed():

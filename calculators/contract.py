@@ -122,7 +122,10 @@ class Choice(Field):
 
 
 class Text(Field):
-    """A few words typed by the reader, kept and shown as typed, at most `longest` characters."""
+    """A few words typed by the reader, kept and shown as typed, at most `longest` characters.
+
+    `examples` : texts that it takes, where it does not take just any.
+    """
 
     kind = "text"
 
@@ -133,9 +136,11 @@ class Text(Field):
         optional: bool = False,
         when: tuple[str, tuple[str, ...]] | None = None,
         hint: bool = False,
+        examples: tuple[str, ...] = (),
     ) -> None:
         super().__init__(name, optional, when, hint)
         self.longest = longest
+        self.examples = examples
 
 
 class Rows(Field):
@@ -331,7 +336,10 @@ def carry(name: str, value: Measured, low: float, high: float) -> tuple[tuple[st
 
 
 class Answer:
-    """Everything an answer shows. The first of `results` is the headline."""
+    """Everything an answer shows. The first of `results` is the headline.
+
+    `machine` is ((field, Measured or text), ...) of a machine that the reader may keep on the phone.
+    """
 
     def __init__(
         self,
@@ -342,6 +350,7 @@ class Answer:
         sources: tuple[Source, ...] = (),
         next_questions: tuple[Next, ...] = (),
         verdict: Verdict | None = None,
+        machine: tuple[tuple[str, object], ...] = (),
     ) -> None:
         self.results = results
         self.working = working
@@ -350,6 +359,7 @@ class Answer:
         self.sources = sources
         self.next_questions = next_questions
         self.verdict = verdict
+        self.machine = machine
 
 
 class Refusal(ValueError):
@@ -412,7 +422,8 @@ class Calculator:
     called once all required relations are closed, and returns the Answer or raises Refusal or OutOfRange.
     `english` holds the sentences of its own ids; they are looked up as `<name>.<id>`. `sources` are all it may name;
     `place` is where it stands in the list of questions, in the order of the work. `fold_from` names the field from
-    which on the form is folded away: what most readers leave as it is.
+    which on the form is folded away: what most readers leave as it is. `machine` names the fields, last in the form,
+    that a machine kept on the phone fills in: they are folded too, since nobody types them twice.
     """
 
     def __init__(
@@ -426,6 +437,7 @@ class Calculator:
         relations: tuple[Relation, ...] = (),
         prepare: "Callable[[Given], None] | None" = None,
         fold_from: str = "",
+        machine: tuple[str, ...] = (),
     ) -> None:
         self.name = name
         self.fields = fields
@@ -436,6 +448,7 @@ class Calculator:
         self.relations = relations
         self.prepare = prepare
         self.fold_from = fold_from
+        self.machine = machine
 
     def field(self, name: str) -> Field:
         """Return the field of that name; KeyError if there is none."""

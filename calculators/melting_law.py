@@ -17,7 +17,9 @@ _FARTHEST = 0.035  # contact tip to work, [m]
 class MeltingLaw:
     """The law for `wire_material`, `filler_alloy`, `wire_diameter` and `transfer_mode`, all in coherent SI.
 
-    A `trim` is what a real arc melts over what the law says: 1 - half_band to 1 + half_band.
+    `arc_term`, `resistance_term` and `trim_band`, where given, are what pairs read off the welder's own machine made
+    of the two terms and of the band. The argument `trim` is what a real arc melts over what the law says:
+    1 - half_band to 1 + half_band.
     """
 
     def __init__(self, values: "dict[str, Any]") -> None:
@@ -26,7 +28,11 @@ class MeltingLaw:
         self.diameter: float = values["wire_diameter"]
         self.transfer: str = values.get("transfer_mode") or "not-known"
         self.arc, self.resistance = melting_tables.coefficients(self.material, self.diameter, self.alloy)
-        self.half_band = melting_tables.half_band(self.material, self.alloy)
+        # Where half the heat is made in the stick-out, whatever the trim: [A m]
+        self._half_heat = self.arc / self.resistance if self.resistance > 0.0 else None
+        self.arc *= values.get("arc_term") or 1.0
+        self.resistance *= values.get("resistance_term") or 1.0
+        self.half_band = values.get("trim_band") or melting_tables.half_band(self.material, self.alloy)
         self.arc_length = dict(wires.ARC_LENGTHS)[self.transfer]
 
     def usual_distances(self) -> tuple[float, float, float]:
@@ -79,7 +85,7 @@ class MeltingLaw:
         """Return the contact tip to work, after refusing a feed that no distance gives at this current, [m]."""
         lowest, highest = self.current_limits(_SHORTEST)
         ranges.require("current", current, lowest, highest, "A")
-        longest = min(_LONGEST, self.arc / (self.resistance * current))
+        longest = min(_LONGEST, self._half_heat / current) if self._half_heat is not None else _LONGEST
         ranges.require("wire_feed_speed", feed, self.feed(current, _SHORTEST), self.feed(current, longest), "m/s")
         return self.distance(feed, current)
 

@@ -125,6 +125,8 @@ _ALL = (
     _q("apparent_power", ("kVA",), "kVA", "kVA", 0.01, 200.0),
     _q("altitude", ("ft", "m"), "m", "ft", -400.0, 4500.0),
     _q("air_temperature", ("degF", "degC"), "degC", "degF", -40.0, 60.0),
+    _q("dial_mark", ("",), "", "", 0.0, 1000.0),
+    _q("trim_factor", ("",), "", "", 0.5, 2.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

@@ -1,6 +1,6 @@
 """Wire feed: what feed gives this current, what current this feed draws, or how far the tip must be for both."""
 
-from calculators import melting_tables, numerals, solid_wire, wire_mass
+from calculators import machine_fields, melting_tables, numerals, solid_wire, wire_mass
 from calculators.contract import (
     UNKNOWN,
     Answer,
@@ -22,6 +22,7 @@ from calculators.contract import (
 )
 from calculators.drawings import melting_curve
 from calculators.facts import wires
+from calculators.machine import Machine
 from calculators.melting_law import MeltingLaw, Point
 from calculators.ranges import OutOfRange
 
@@ -85,6 +86,7 @@ def _solve_run_out(unknown: str, values: "dict[str, Any]") -> float:
 
 
 def _prepare(given: Given) -> None:
+    Machine(given)  # says at once what of it cannot be read
     if given.word("wire_kind") != "solid":
         raise Refusal("wire_kind", say("wire-feed.refusal.cored"))
     if given.word("transfer_mode") == "pulse":
@@ -136,6 +138,9 @@ def _distance(given: Given, value: float, figures: int | None = None) -> Measure
 def _results(given: Given, point: Point) -> tuple[object, ...]:
     percent = Plain(point.law.half_band * 100.0, 2)
     band = say("wire-feed.band.guessed" if point.guessed else "wire-feed.band.law", percent=percent)
+    if given.has("trim_band") and not point.guessed:
+        band = say("machine.band", percent=percent)
+    machine = Machine(given)
     results: list[object] = []
     if given.solved_for == "current":
         low, high = point.currents()
@@ -147,9 +152,11 @@ def _results(given: Given, point: Point) -> tuple[object, ...]:
     else:
         low, high = point.feeds(point.current)
         label = None if given.solved_for else say("wire-feed.result.by-the-law")
-        results.append(Number("wire_feed_speed", point.feed, None, low, high, band, label))
+        dial = machine.feed_words(point.feed)
+        results.append(Number("wire_feed_speed", point.feed, None, low, high, band, label, in_words=dial))
     if given.solved_for in ("current", "contact_tip_to_work") and "wire_feed_speed" in given.made:
         results.append(Number("wire_feed_speed", point.typed_feed))
+    results += machine.feed_results(point.typed_feed if given.solved_for else point.feed)
     if not given.has("run_out_length"):
         results.append(Number("run_out_length", wire_mass.length_fed(point.typed_feed, wires.RUN_OUT_TIME)))
     results.append(_drawing(given, point))
@@ -233,6 +240,7 @@ def _notes(given: Given, point: Point) -> tuple[Message, ...]:
             notes.append(say("wire-feed.note.alloy"))
     if given.solved_for == "contact_tip_to_work":
         notes.append(say("wire-feed.note.distance"))
+    notes += Machine(given).notes()
     return tuple(notes) + (say("wire-feed.note.run-out"), say("wire-feed.note.holds"))
 
 
@@ -279,7 +287,7 @@ def _percent(value: float, reference: float) -> Plain:
 def _cautions(law: MeltingLaw) -> tuple[Message, ...]:
     cautions = [
         say("wire-feed.caution.start"),
-        say("wire-feed.caution.run-out"),
+        say("caution.run-out"),
         say("caution.live"),
         say("caution.arc"),
     ]
@@ -365,7 +373,6 @@ ENGLISH = {
     "note.run-out": "A dial with marks only: run wire for six seconds and measure it. Times ten is the feed for a minute. Common practice.",
     "note.holds": "Holds for solid wire, electrode positive, steady current. A worn tip or a dragging liner moves it.",
     "caution.start": "A starting point, not a setting: try it on scrap first. The welding procedure (WPS) rules where there is one.",
-    "caution.run-out": "Running wire out: gun clear of the work, away from face and hands. If the machine can feed wire with the voltage off, do it that way.",
     "caution.stainless": "Stainless fume holds hexavalent chromium: extract it at the arc. US limit 5 µg/m³ over 8 hours (29 CFR 1910.1026).",
     "drawing.title": "Current across, wire feed up, with the band",
     "drawing.description": "The melting curve of this wire rises from {slowest} at {lowest} to {fastest} at {highest}. Your point: {wire_feed_speed} at {current}.",
@@ -374,6 +381,7 @@ ENGLISH = {
     "next.spool-life": "How long does the spool last?",
 }
 ENGLISH.update(solid_wire.ENGLISH)
+ENGLISH.update(machine_fields.ENGLISH)
 
 CALCULATOR = Calculator(
     name="wire-feed",
@@ -393,7 +401,8 @@ CALCULATOR = Calculator(
         Quantity("run_out_time", optional=True, hint=True),
         Choice("transfer_mode", ("short-circuit", "spray", "pulse"), optional=True),
         Quantity("thickness", optional=True, hint=True, when=("wire_material", ("mild-steel",)), presets=("1/16 in", "1/8 in", "3/16 in", "2 mm", "3 mm", "5 mm")),
-    ),
+    )
+    + machine_fields.FEED_FIELDS,
     relations=(
         Relation(
             ("wire_feed_speed", "run_out_length", "run_out_time"),
@@ -407,7 +416,7 @@ CALCULATOR = Calculator(
             ("current", "wire_feed_speed", "contact_tip_to_work"),
             _solve_melting,
             check="",
-            also=("wire_material", "filler_alloy", "wire_diameter", "transfer_mode"),
+            also=("wire_material", "filler_alloy", "wire_diameter", "transfer_mode") + machine_fields.TRIM,
         ),
     ),
     prepare=_prepare,
@@ -418,4 +427,5 @@ CALCULATOR = Calculator(
         RUN_OUT,
     ),
     place=20,
+    machine=machine_fields.FEED_NAMES,
 )  # fmt: skip

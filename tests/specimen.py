@@ -90,6 +90,7 @@ def _answer(given: Given) -> Answer:
             Next("heat-input", say("specimen.next.heat"), (("travel_speed", given.measured("travel_speed")),)),
         ),
         verdict=_verdict(given, time),
+        machine=(("weld_length", given.measured("weld_length")), ("remark", given.word("remark"))),
     )
 
 
@@ -277,17 +278,17 @@ CALCULATOR = Calculator(
         Quantity("metal_temperature", "cylinder_temperature", optional=True, presets=("-5 degC",)),
         Quantity("thickness", when=("joint", ("butt",)), high=50.0),
         Quantity("longest_time", "arc_time", when=("limit_on", ("time",))),
-        Text("remark", longest=40, optional=True),
         Rows(
             "extras",
             (
                 Choice("kind", ("tack", "seam"), default="tack"),
                 Quantity("length", "weld_length"),
                 Quantity("gap", "thickness", optional=True, when=("kind", ("seam",))),
-                Text("name", longest=20, optional=True),
+                Text("name", longest=20, optional=True, examples=("as found",)),
             ),
             most=3,
         ),
+        Text("remark", longest=40, optional=True),
     ),
     relations=(
         Relation(("weld_length", "arc_time", "travel_speed"), solve_travel, check="arc_time"),
@@ -303,5 +304,6 @@ CALCULATOR = Calculator(
     english=ENGLISH,
     sources=(GEOMETRY, HABIT),
     place=999,
-    fold_from="remark",
+    fold_from="extras",
+    machine=("remark",),
 )

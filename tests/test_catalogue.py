@@ -35,6 +35,7 @@ SEEN = ("aria-label", "alt", "title", "placeholder", "content", "summary", "labe
 # Attributes that only scripts read. Any other data- attribute is taken for a sentence.
 FOR_SCRIPTS = {
     *("data-calculator", "data-clear", "data-clock", "data-copy", "data-field", "data-fill", "data-forget"),
+    *("data-delete", "data-keep", "data-keeping", "data-machine", "data-machines", "data-rename", "data-undo-keep"),
     *("data-needs-script", "data-no-recent", "data-number", "data-phone-state", "data-recent", "data-row", "data-rows"),
     *("data-theme", "data-theme-choice", "data-timer", "data-undo", "data-unit", "data-update", "data-update-now"),
     *("data-when", "data-when-is"),
@@ -175,7 +176,7 @@ def test_english_page_is_full_of_plain_sentences():
 # ---------------------------------------------------------------- what goes into a sentence
 
 # Text that a sentence may take as it is: what the reader typed, names of units and options, readings offered.
-TYPED_OR_NAMED = {"unit", "units", "options", "first", "second", "remark"}
+TYPED_OR_NAMED = {"unit", "units", "options", "first", "second", "remark", "mark", "before", "after", "example"}
 
 
 def _pieces(message: Message) -> Iterator[tuple[Message, str, object]]:

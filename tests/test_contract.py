@@ -78,7 +78,7 @@ def labelled(read, name):
 
 def options(read, name):
     """Return (value, text) of each option of a chooser, and the chosen value."""
-    chooser = one(each for each in read.all("select") if each.attributes["name"] == name)
+    chooser = one(each for each in read.all("select") if each.attributes.get("name") == name)
     return [(each.attributes["value"], each.text()) for each in chooser.children], read.chosen(name)
 
 
@@ -127,7 +127,7 @@ def test_the_specimen_has_every_kind_of_field():
 
 def test_the_specimen_sets_every_property_of_a_field():
     usual = {"optional": False, "when": None, "hint": False, "presets": (), "whole": False, "may_be_unknown": False}
-    usual |= {"timer": False, "default": None}
+    usual |= {"timer": False, "default": None, "examples": ()}
     for name, value in usual.items():
         fields = [field for _, field in walking.boxes(specimen_module.CALCULATOR) if hasattr(field, name)]
         assert {getattr(field, name) == value for field in fields} == {True, False}, name
@@ -280,8 +280,7 @@ def _within(element, ancestor):
         ([], False),
         ([("weld_length", "6 in")], False),
         ([("extras-1-kind", "tack")], False),
-        ([("remark", "gate")], True),
-        ([("remark", "x" * 99)], True),
+        ([("remark", "gate")], False),  # a machine's
         ([("extras-2-length", "2 in")], True),
         ([("extras-1-length", "no number")], True),
     ],
@@ -289,7 +288,7 @@ def _within(element, ancestor):
 def test_what_is_folded_away_shows_when_it_holds_something(pairs, opened):
     found, boxes = folds(pairs)
     assert found is opened
-    assert (boxes[0], len(boxes)) == ("remark", 1 + 3 * 6)
+    assert (boxes[0], len(boxes)) == ("extras-1-kind", 3 * 6)
 
 
 @pytest.mark.parametrize("name", shelf.names())
@@ -313,6 +312,30 @@ def test_the_enter_key_presses_no_preset():
     submits = [each for each in page().all("button") if each.attributes.get("type", "submit") == "submit"]
     assert "name" not in submits[0].attributes
     assert form.attributes["method"] == "get"
+
+
+def test_the_fields_of_a_machine_are_folded_below_a_picker_that_needs_script():
+    read = page(WHOLE)
+    folded = one(each for each in read.all("details") if "data-machine" in each.attributes)
+    assert "open" not in folded.attributes
+    assert [each.attributes["name"] for each in read.all("input") if each.inside("details")] == ["remark"]
+    picker = one(each for each in read.elements if "data-machines" in each.attributes)
+    assert (picker.attributes["data-machines"], "hidden" in picker.attributes) == ("remark", True)
+    assert (
+        "name"
+        not in one(each for each in read.all("select") if each.attributes.get("id") == "machine-picker").attributes
+    )
+    wrong = page([*WHOLE, ("remark", "x" * 41)])
+    folded = one(each for each in wrong.all("details") if "data-machine" in each.attributes)
+    assert "open" in folded.attributes, "the error would be out of sight"
+    other = Page(walking.reply("/heat-input", []).body)
+    assert [each for each in other.elements if "data-machines" in each.attributes] == []
+
+
+def test_an_answer_offers_its_machine_to_be_kept_as_it_would_be_typed():
+    offer = one(each for each in page(WHOLE).elements if "data-keeping" in each.attributes)
+    assert parse_qsl(offer.attributes["data-keeping"]) == [("weld_length", "6 in"), ("remark", '<b>\u00bd & "so"</b>')]
+    assert "hidden" in offer.attributes
 
 
 def test_an_error_stands_beside_its_field_and_in_the_summary():

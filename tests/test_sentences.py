@@ -26,6 +26,8 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "theme.": ("auto", "dark", "noon"),
     "form.units.": ("us", "si"),
     "answer.verdict.": ("inside", "outside", "unclear"),
+    "dial.": ("twice", "count", "pair", "unit", "range", "order"),
+    "machine.": ("none", "typed", "new-name", "rename", "delete", "undo"),
 }
 # Looked up by name from a calculator's declaration.
 OF_A_CALCULATOR = (

@@ -192,6 +192,7 @@ KINDS = {
     "time": "second",
     "efficiency": "dimensionless",
     "gauge": "dimensionless",
+    "mark": "dimensionless",
     "ratio": "dimensionless",
     "percentage": "dimensionless",
     "fraction": "dimensionless",

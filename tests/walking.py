@@ -85,7 +85,7 @@ def a_value(field: Field, chance: random.Random) -> str:
     if isinstance(field, Choice):
         return chance.choice(field.options)
     if isinstance(field, Text):
-        return TYPED_TEXT
+        return chance.choice(field.examples) if field.examples else TYPED_TEXT
     assert isinstance(field, Quantity)
     if field.presets and chance.random() < 0.5:
         return chance.choice(field.presets)

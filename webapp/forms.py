@@ -75,6 +75,7 @@ def form(filled: Filled) -> str:
         opened = " open" if any(_holds_something(filled, field) for field in folded) else ""
         inner.insert(0, tag("summary", filled.text(say("form.more"))))
         out.append(tag("details", "".join(inner), 'class="more"' + opened))
+    out.append(_machine(filled))
     out.append(_units_choice(filled))
     out.append(tag("button", filled.text(say("form.work-out")), 'type="submit" class="primary"'))
     clear = tag("button", filled.text(say("form.clear")), 'type="button" class="quiet" data-clear hidden')
@@ -89,11 +90,12 @@ def form(filled: Filled) -> str:
 
 
 def _fold(calculator: Calculator) -> tuple[tuple[Field, ...], tuple[Field, ...]]:
-    """Return the fields that show at once and those that are folded away."""
-    for index, field in enumerate(calculator.fields):
+    """Return the fields that show at once and those that are folded away; those of a machine are elsewhere."""
+    fields = tuple([field for field in calculator.fields if field.name not in calculator.machine])
+    for index, field in enumerate(fields):
         if field.name == calculator.fold_from:
-            return calculator.fields[:index], calculator.fields[index:]
-    return calculator.fields, ()
+            return fields[:index], fields[index:]
+    return fields, ()
 
 
 def _holds_something(filled: Filled, field: Field) -> bool:
@@ -320,6 +322,8 @@ def _rows(filled: Filled, field: Rows) -> str:
         if name.startswith(field.name + "-"):
             shown = max(shown, int(name.split("-")[1]))
     out = tag("legend", _label_text(filled, field))
+    if field.hint:
+        out += tag("p", filled.text(say(filled.calculator.name + ".hint." + field.name)), 'class="hint"')
     for number in range(1, field.most + 1):
         prefix = field.name + "-" + str(number) + "-"
         chosen = _choices_of_row(filled, field, prefix)
@@ -348,6 +352,35 @@ def _units_choice(filled: Filled) -> str:
     select = tag("select", options, 'id="units" name="units"')
     inner = tag("label", filled.text(say("form.units")), 'for="units"') + tag("div", select, 'class="entry"')
     return tag("div", inner, 'class="field"')
+
+
+# ---------------------------------------------------------------- the welder's own machine
+
+
+def _machine(filled: Filled) -> str:
+    """Return the fields of a machine, folded, below what picks one that the phone has kept."""
+    names = filled.calculator.machine
+    if not names:
+        return ""
+    boxes = [_field(filled, filled.calculator.field(name), "", filled.reply.given) for name in names]
+    measure = tag("p", tag("a", filled.text(say("machine.measure")), 'class="button" href="machine-trim"'))
+    summary = tag("summary", filled.text(say("machine.folded")))
+    wrong = any(name in filled.errors for name in names)
+    return _picker(filled) + tag("details", summary + measure + "".join(boxes), "data-machine" + " open" * wrong)
+
+
+def _picker(filled: Filled) -> str:
+    label = tag("label", filled.text(say("machine.pick")), 'for="machine-picker"')
+    words = "".join(
+        " data-" + word + '="' + filled.text(say("machine." + word)) + '"' for word in ("none", "typed", "new-name")
+    )
+    chooser = tag("div", tag("select", "", 'id="machine-picker"' + words), 'class="entry"')
+    buttons = "".join(
+        tag("button", filled.text(say("machine." + word)), 'type="button" class="quiet" data-' + word + " hidden")
+        for word in ("rename", "delete", "undo")
+    )
+    inner = label + chooser + tag("p", buttons, 'class="row-of-buttons"')
+    return tag("div", inner, 'class="field" data-machines="' + " ".join(filled.calculator.machine) + '" hidden')
 
 
 def shared_query(filled: Filled) -> str:

@@ -73,6 +73,7 @@ def _answer(filled: Filled) -> str:
     for result in found.results:
         if isinstance(result, (Table, Findings, Drawing)):
             out += _block(filled, result)
+    out += _keeping(filled, found.machine)
     out += _list(filled, "answer.cautions", found.cautions, "cautions")
     out += _list(filled, "answer.notes", found.notes, "notes")
     out += _folded(filled, "answer.working", "".join(tag("li", filled.text(line)) for line in found.working), "ol")
@@ -191,8 +192,16 @@ def _next(filled: Filled, questions: tuple[Next, ...]) -> str:
 
 
 def _address(filled: Filled, each: Next) -> str:
+    pairs = _carried(filled, each.carried)
+    if filled.context.system != "us":
+        pairs.append(("units", filled.context.system))
+    return each.calculator + ("?" + query(pairs) if pairs else "")
+
+
+def _carried(filled: Filled, carried: tuple[tuple[str, object], ...]) -> list[tuple[str, str]]:
+    """Return fields with their values as they are typed."""
     pairs = []
-    for name, value in each.carried:
+    for name, value in carried:
         if isinstance(value, Measured):
             unit = value.unit if value.unit is not None else value.quantity.unit(filled.context.system)
             text = (
@@ -201,9 +210,18 @@ def _address(filled: Filled, each: Next) -> str:
             pairs.append((name, text + " " + unit if unit else text))
         else:
             pairs.append((name, str(value)))
-    if filled.context.system != "us":
-        pairs.append(("units", filled.context.system))
-    return each.calculator + ("?" + query(pairs) if pairs else "")
+    return pairs
+
+
+def _keeping(filled: Filled, machine: tuple[tuple[str, object], ...]) -> str:
+    """Return what offers to keep a machine on the phone; only the page's script can."""
+    if not machine:
+        return ""
+    kept = ' data-kept="' + filled.text(say("machine.kept")) + '" data-unnamed="' + filled.text(say("machine.pick"))
+    keep = tag("button", filled.text(say("machine.keep")), 'type="button" data-keep' + kept + '"')
+    undo = tag("button", filled.text(say("machine.undo")), 'type="button" class="quiet" data-undo-keep hidden')
+    attributes = 'class="row-of-buttons" data-keeping="' + escape(query(_carried(filled, machine))) + '" hidden'
+    return tag("p", keep + undo, attributes)
 
 
 def _sharing(filled: Filled) -> str:

@@ -66,6 +66,7 @@ function showError(slot, box, text) {
   slot.textContent = text;
   slot.toggleAttribute('hidden', text === '');
   slot.closest('.field')?.classList.toggle('wrong', text !== '');
+  if (text) slot.closest('details')?.setAttribute('open', '');
   if (!(box instanceof HTMLInputElement || box instanceof HTMLSelectElement)) return;
   if (text) box.setAttribute('aria-invalid', 'true');
   else box.removeAttribute('aria-invalid');

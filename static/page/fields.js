@@ -9,7 +9,7 @@ export function filledIn(form) {
 
 /** @param {HTMLFormElement} form @returns {string} the numbers that were typed, each with its unit as it is shown */
 export function typedNumbers(form) {
-  const typed = boxes(form).filter(box => box instanceof HTMLInputElement && box.type === 'text' && box.value && !box.disabled);
+  const typed = boxes(form).filter(box => box instanceof HTMLInputElement && box.type === 'text' && box.value && !box.disabled && isShown(box));
   return typed
     .map(box => {
       const unit = box.parentElement?.querySelector('select, .unit');
@@ -17,6 +17,9 @@ export function typedNumbers(form) {
     })
     .join(' \u00b7 ');
 }
+
+/** Of a machine its name says enough. @param {HTMLInputElement | HTMLSelectElement} box */
+const isShown = box => box.name === 'machine' || !box.closest('[data-machine]');
 
 /** @param {HTMLFormElement} form */
 export function boxes(form) {
@@ -40,7 +43,7 @@ export function fillIn(form, query) {
 
 /** What was filled in must be seen. @param {HTMLFormElement} form */
 function unfold(form) {
-  for (const folded of form.querySelectorAll('details')) {
+  for (const folded of form.querySelectorAll('details.more')) {
     const filled = [...folded.querySelectorAll('input, select')].some(
       box => (box instanceof HTMLInputElement && box.value !== '') || (box instanceof HTMLSelectElement && chosen(box)),
     );

@@ -3,6 +3,7 @@
 import { keepClearOfBar } from './bar.js';
 import { watchErrors } from './errors.js';
 import { clear, fillIn, filledIn, showAsked, typedNumbers } from './fields.js';
+import { offerKeeping, watchMachines } from './machines.js';
 import { inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
 import { watchTimers } from './timer.js';
 
@@ -42,6 +43,7 @@ export function watchForm(form) {
   });
   document.addEventListener('htmx:after:swap', () => {
     offerCopy(answer);
+    offerKeeping(answer);
     window.clearTimeout(idle);
     idle = window.setTimeout(settled, IDLE_MS);
   });
@@ -67,7 +69,9 @@ export function watchForm(form) {
   keepClearOfBar(form, answer);
   watchClear(form, ask);
   watchTimers(form, fill);
+  watchMachines(form, ask);
   offerCopy(answer);
+  offerKeeping(answer);
   const last = recall(inputsKey(calculator));
   if (location.search === '' && last) {
     fillIn(form, last);

@@ -51,3 +51,29 @@ export function keepRecent(answer, since) {
 }
 
 export const forgetRecent = () => keep(RECENT, null);
+
+/** @typedef {{ name: string, fields: Record<string, string> }} Machine the fields as they are typed into a form */
+const MACHINES = 'machines';
+
+/** @returns {Machine[]} the welder's own machines, in the order of their names */
+export function machines() {
+  try {
+    const list = JSON.parse(recall(MACHINES) ?? '[]');
+    return Array.isArray(list) ? list.filter(each => typeof each?.name === 'string' && each.fields instanceof Object) : [];
+  } catch {
+    return [];
+  }
+}
+
+/** @param {Machine[]} list */
+export const keepMachines = list =>
+  keep(MACHINES, list.length ? JSON.stringify([...list].sort((one, other) => one.name.localeCompare(other.name))) : null);
+
+/**
+ * Add what is known of a machine to what was known of it: its dial may be measured today and its melting tomorrow.
+ * @param {Machine[]} list @param {string} name @param {Record<string, string>} fields @returns {Machine[]}
+ */
+export function withMachine(list, name, fields) {
+  const before = list.find(each => each.name === name);
+  return [...list.filter(each => each !== before), { name, fields: { ...before?.fields, ...fields, machine: name } }];
+}

@@ -2,18 +2,16 @@
 
 from calculators.contract import Choice, Quantity
 
+PRESETS = (
+    "0.023 in", "0.030 in", "0.035 in", "0.040 in", "0.045 in", "1/16 in",
+    "0.6 mm", "0.8 mm", "0.9 mm", "1.0 mm", "1.2 mm", "1.6 mm",
+)  # fmt: skip
 FIELDS = (
     Choice("wire_material", ("mild-steel", "stainless", "aluminum"), default="mild-steel"),
     Choice("filler_alloy", ("4043", "5356", "5183"), optional=True, when=("wire_material", ("aluminum",))),
     Choice("wire_kind", ("solid", "metal-cored", "flux-cored"), default="solid"),
-    Quantity(
-        "wire_diameter",
-        presets=(
-            "0.023 in", "0.030 in", "0.035 in", "0.040 in", "0.045 in", "1/16 in",
-            "0.6 mm", "0.8 mm", "0.9 mm", "1.0 mm", "1.2 mm", "1.6 mm",
-        ),
-    ),
-)  # fmt: skip
+    Quantity("wire_diameter", presets=PRESETS),
+)
 
 ENGLISH = {
     "field.wire_material": "Wire metal",

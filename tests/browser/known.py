@@ -31,6 +31,19 @@ KNOWN = {
     # 1/8 in of steel wants 125 A (common practice), at which 0.035 in wire burns off 1.6 in/min for each,
     # good to 15 %: 170 to 230 in/min. Standing: common practice.
     "settings": Known((("thickness", "1/8", "in"),), 170, 230, "in/min"),
+    # Wire in six seconds, times ten: 12 in is 120 in/min. Standing: common practice, by hand.
+    "machine-trim": Known(
+        (
+            ("feed_marks-1-mark", "1", ""),
+            ("feed_marks-1-run_out_length", "12", "in"),
+            ("feed_marks-2-mark", "5", ""),
+            ("feed_marks-2-run_out_length", "31", "in"),
+        ),
+        0,
+        0,
+        "",
+        "1=120 5=310 in/min",
+    ),
     # AWS D1.1:2015 5.25.1.4, seen quoted: 2 in beyond each end of a crack, so 6 in of crack is 10 in of repair.
     "crack-repair": Known(
         (

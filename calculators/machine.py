@@ -121,9 +121,11 @@ class FeedDial(_Dial):
         while position < len(self.rows) - 1 and ranges.above(feed, self.rows[position][1]):
             position += 1
         (before, slow), (after, fast) = self.rows[position - 1], self.rows[position]
-        share = min(max(numerals.settle((feed - slow) / (fast - slow), 6), 0.0), 1.0)
         first, last = self.marks[position - 1][0], self.marks[position][0]
-        return before + share * (after - before), last if share == 1.0 else first, first if share == 0.0 else last
+        for place, value, mark in ((before, slow, first), (after, fast, last)):
+            if numerals.settle(value) == numerals.settle(feed):
+                return place, mark, mark
+        return before + (feed - slow) / (fast - slow) * (after - before), first, last
 
     def beyond(self, feed: float) -> Message:
         """Return which end of the dial a feed lies beyond, in words; feed in [m/s]."""

@@ -53,3 +53,28 @@ def test_a_guessed_distance_widens_the_band_of_steel_and_not_of_aluminum():
     aluminum = Point(MeltingLaw({**WIRE, "wire_material": "aluminum"}), 0.011, 150.0, 0.11, guessed=True)
     assert not aluminum.guessed
     assert aluminum.shortest == aluminum.extension == aluminum.longest
+
+
+@pytest.mark.parametrize("arc_term", (0.5, 0.9, 1.0, 1.1, 2.0))
+@pytest.mark.parametrize("resistance_term", (0.5, 1.0, 2.0))
+def test_a_trim_multiplies_the_terms_and_moves_no_limit(arc_term, resistance_term):
+    plain = MeltingLaw(WIRE)
+    law = MeltingLaw({**WIRE, "arc_term": arc_term, "resistance_term": resistance_term, "trim_band": 0.07})
+    arc, heat = plain.arc * 200.0, plain.feed(200.0, 0.015) - plain.arc * 200.0
+    assert law.feed(200.0, 0.015) == pytest.approx(arc_term * arc + resistance_term * heat)
+    assert law.current(law.feed(200.0, 0.015), 0.015) == pytest.approx(200.0)
+    assert law.distance(law.feed(200.0, 0.015), 200.0) == pytest.approx(0.017)
+    assert law.current_limits(0.015) == plain.current_limits(0.015)
+    assert (law.half_band, plain.half_band) == (0.07, 0.15)
+
+
+@pytest.mark.parametrize(("arc_term", "resistance_term"), ((2.0, 0.5), (0.5, 2.0), (1.0, 1.0)))
+def test_a_distance_that_is_worked_out_is_one_the_law_answers_for(arc_term, resistance_term):
+    """Where half the heat is made in the stick-out is the wire's, not the trim's: both ends must agree on it."""
+    law = MeltingLaw({**WIRE, "arc_term": arc_term, "resistance_term": resistance_term})
+    longest = min(0.030, 0.30e-3 / (5.0e-5 * 340.0))
+    feed = law.feed(340.0, longest)
+    distance = law.checked_distance(feed * 0.9999999, 340.0)
+    assert Point(law, distance, 340.0, feed, guessed=False).distance == distance
+    with pytest.raises(ranges.OutOfRange):
+        law.checked_distance(feed * 1.0001, 340.0)

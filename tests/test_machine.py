@@ -1,0 +1,234 @@
+"""A dial as it is typed, and what is looked up on it. Expected numbers are read off by hand."""
+
+import itertools
+
+import pytest
+from hypothesis import example, given
+from hypothesis import strategies as st
+
+from calculators import numerals, units
+from calculators.contract import Given, Number, Refusal, Words
+from calculators.machine import FeedDial, Machine, VoltageDial
+from calculators.machine_fields import MARKS, TAPS
+from webapp.catalogue import Context, sentence
+
+pytestmark = pytest.mark.quick
+
+CONTEXT = Context("en", "us", "0")
+IN_PER_MIN = 0.0254 / 60.0
+
+
+def place_of(dial, feed):
+    """Return the place of a feed on a dial, [in/min]."""
+    found = dial.mark(feed * IN_PER_MIN)
+    assert found is not None, feed
+    return found[0]
+
+
+def refusal(text, dial=FeedDial):
+    with pytest.raises(Refusal) as caught:
+        dial(text)
+    assert caught.value.field == ("feed_dial" if dial is FeedDial else "voltage_dial")
+    return sentence(caught.value.message, CONTEXT)
+
+
+def machine(**fields):
+    given = Given()
+    given.values = dict(fields)
+    return Machine(given)
+
+
+# ---------------------------------------------------------------- as it is typed
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "1=120 3=210 5=310 in/min",
+        "5=310 3=210 1=120 in/min",
+        "1=120, 3=210, 5=310 in/min",
+        "1 = 120; 3 = 210; 5 = 310 ipm",
+        "1=120in/min 3=210in/min 5=310in/min",
+        "1=120 in/min 3=210 in/min 5=310 in/min",
+        "1=120\u00a0 3=210  5=310,0 in/min",
+        "1.0=120 in/min 3=210 in/min 5=7.874 m/min",
+    ],
+)
+def test_a_feed_dial_is_read_however_it_is_spaced(text):
+    dial = FeedDial(text)
+    assert [place for place, _ in dial.rows] == [1.0, 3.0, 5.0]
+    assert [feed / IN_PER_MIN for _, feed in dial.rows] == pytest.approx([120, 210, 310], rel=1e-4)
+
+
+def test_what_is_written_is_read_back():
+    for text in (MARKS, "0=2 2.5=3.75 10=12 m/min"):
+        assert FeedDial(text).written() == text
+    for text in (TAPS, "low=15 high=21.25 V"):
+        assert VoltageDial(text).written() == text
+
+
+def test_taps_need_no_unit_since_there_is_one():
+    assert VoltageDial("A=16.5 B=18").written() == "A=16.5 B=18 V"
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("", "Give 2 to 12 marks, like 1=120 3=210 5=310 in/min"),
+        ("1=120 in/min", "Give 2 to 12 marks"),
+        (" ".join(f"{mark}={100 + mark}" for mark in range(13)) + " in/min", "Give 2 to 12 marks"),
+        ("as found", "Not so at: as"),
+        ("1=120 3=fast in/min", "Not so at: 3=fast"),
+        ("1=120,3=210 in/min", "Not so at: 1=120,3=210"),
+        ("1==120 3=210 in/min", "Not so at: 1==120"),
+        ("=120 3=210 in/min", "Not so at: =120"),
+        ("1=1,234 3=210 in/min", "Not so at: 1"),
+        ("one=120 two=210 in/min", "Not so at: one"),
+        ("-1=120 3=210 in/min", "Not so at: -1"),
+        ("1001=120 3=210 in/min", "Not so at: 1001"),
+        ("1=120 3=210", "Marks need one of these units at the end: in/min m/min mm/s."),
+        ("1=120 3=210 V", "Marks need one of these units"),
+        ("1=120 3=210 in/min mm/s", "Not so at: mm/s"),
+        ("1=120 1=210 in/min", "Mark 1 stands there twice"),
+        ("1=120 1.0=210 in/min", "Mark 1.0 stands there twice"),
+        ("1=120 3=110 in/min", "Mark 3 must feed faster than mark 1."),
+        ("1=120 3=120 in/min", "Mark 3 must feed faster than mark 1."),
+        ("1=12 3=120 in/min", "Mark 1 must be between 19.7"),
+        ("1=1e9 3=120 in/min", "Mark 1 must be between 19.7"),
+    ],
+)
+def test_junk_is_answered_in_words(text, said):
+    assert said in refusal(text)
+
+
+def test_taps_that_are_no_taps_are_answered_in_words():
+    assert "Mark A stands there twice" in refusal("A=16 A=18", VoltageDial)
+    assert "Mark B must be between 5" in refusal("A=16 B=180", VoltageDial)
+    assert "like A=16.5 B=18 C=19.5 V" in refusal("A16 B18", VoltageDial)
+
+
+@given(st.text("0123456789=., ;in/minABV-e\u00a0\u00bd", max_size=40) | st.text(max_size=30))
+@example("1=120 3=210 \u0130N/MIN")
+@example("\u0661=120 2=210 in/min")
+def test_a_dial_is_read_or_refused_whatever_is_typed(text):
+    for dial in (FeedDial, VoltageDial):
+        try:
+            read = dial(text)
+        except Refusal as refused:
+            assert sentence(refused.message, CONTEXT)
+        else:
+            assert 2 <= len(read.marks) <= 12
+            again = dial(read.written())
+            assert [value for _, value in again.marks] == pytest.approx([value for _, value in read.marks], rel=6e-4)
+
+
+# ---------------------------------------------------------------- a mark for a feed
+
+
+@pytest.mark.parametrize(
+    ("feed", "place", "between"),
+    [
+        (120, 1.0, ("1", "1")),
+        (165, 2.0, ("1", "3")),
+        (210, 3.0, ("3", "3")),
+        (260, 4.0, ("3", "5")),
+        (310, 5.0, ("5", "5")),
+        (120 + 1e-11, 1.0, ("1", "1")),
+    ],
+)
+def test_a_feed_lies_straight_between_its_marks(feed, place, between):
+    found = FeedDial(MARKS).mark(feed * IN_PER_MIN)
+    assert found is not None
+    assert found[0] == pytest.approx(place)
+    assert found[1:] == between
+
+
+@pytest.mark.parametrize(("feed", "said"), [(119.9, "slower than mark 1 (120"), (310.1, "faster than mark 5 (310")])
+def test_nothing_is_said_beyond_the_first_and_the_last_mark(feed, said):
+    mine = machine(machine="Red box", feed_dial=MARKS)
+    assert FeedDial(MARKS).mark(feed * IN_PER_MIN) is None
+    assert mine.feed_results(feed * IN_PER_MIN) == ()
+    words = sentence(mine.feed_words(feed * IN_PER_MIN), CONTEXT)
+    assert words.startswith("Red box: off its dial, ") and said in words.replace("\u00a0", " ")
+
+
+@given(st.lists(st.tuples(st.integers(0, 500), st.integers(30, 1500)), min_size=2, max_size=12), st.floats(0, 1))
+def test_the_place_rises_with_the_feed_and_meets_every_mark(rows, share):
+    places = sorted({place for place, _ in rows})
+    feeds = sorted({feed for _, feed in rows})
+    marks = list(zip(places, feeds, strict=False))
+    if len(marks) < 2:
+        return
+    dial = FeedDial(" ".join(f"{place}={feed}" for place, feed in marks) + " in/min")
+    for place, feed in marks:
+        assert place_of(dial, feed) == pytest.approx(place)
+    for (low, slow), (high, fast) in itertools.pairwise(marks):
+        found = place_of(dial, slow + share * (fast - slow))
+        assert low <= found <= high
+        assert found == pytest.approx(low + share * (high - low), abs=1e-3)
+
+
+def test_the_unit_of_the_dial_plays_no_part():
+    feeds = [units.from_coherent(feed, "mm/s") for _, feed in FeedDial(MARKS).rows]
+    metric = FeedDial(f"1={feeds[0]:.8g} 3={feeds[1]:.8g} 5={feeds[2]:.8g} mm/s")
+    assert place_of(metric, 230.0) == pytest.approx(place_of(FeedDial(MARKS), 230.0), rel=1e-6)
+
+
+def test_a_place_is_told_to_a_tenth_of_a_mark():
+    words = sentence(machine(feed_dial=MARKS).feed_words(216.5 * IN_PER_MIN), CONTEXT)
+    assert words == "Your machine: feed dial 3.1, between 3 and 5"
+    assert sentence(machine(feed_dial=MARKS).feed_words(210 * IN_PER_MIN), CONTEXT) == "Your machine: feed dial 3"
+    (result,) = machine(feed_dial="0=100 1000=400 in/min").feed_results(300 * IN_PER_MIN)
+    assert isinstance(result, Number) and result.figures
+    assert numerals.significant(result.value, result.figures) == "667"
+
+
+# ---------------------------------------------------------------- a tap for a voltage
+
+
+@pytest.mark.parametrize(
+    ("voltage", "said"),
+    [
+        (18.0, "Red box: B (18 V)"),
+        (17.5, "Red box: B (18 V), 0.5 V above"),
+        (16.9, "Red box: A (16.5 V), 0.4 V below"),
+        (17.25, "Red box: A (16.5 V), 0.75 V below"),  # as near to both: the lower
+        (24.0, "Red box: C (19.5 V), 4.5 V below"),
+        (14.0, "Red box: A (16.5 V), 2.5 V above"),
+    ],
+)
+def test_the_nearest_tap_and_how_far_it_is_off(voltage, said):
+    (result,) = machine(machine="Red box", voltage_dial=TAPS).voltage_results(voltage)
+    assert isinstance(result, Words)
+    assert sentence(result.message, CONTEXT).replace("\u00a0", " ") == said
+
+
+def test_taps_may_stand_in_any_order():
+    assert VoltageDial("C=19.5 A=16.5 B=18").nearest(17.25) == ("A", 16.5)
+
+
+def test_a_machine_of_which_nothing_is_known_says_nothing():
+    mine = machine()
+    assert (mine.feed_words(0.1), mine.feed_results(0.1), mine.voltage_results(18.0)) == (None, (), ())
+    assert (mine.notes(), mine.carried()) == ((), ())
+
+
+def test_a_machine_known_by_name_alone_says_so():
+    assert "no feed dial and no trim" in sentence(machine(machine="Red box").notes()[0], CONTEXT)
+
+
+def test_a_trim_of_another_metal_is_refused_where_the_wire_is_known():
+    trimmed = {"arc_term": 1.1, "trim_material": "stainless"}
+    assert machine(**trimmed).trim
+    assert machine(**trimmed, wire_material="stainless").trim
+    with pytest.raises(Refusal) as caught:
+        machine(**trimmed, wire_material="mild-steel")
+    assert caught.value.field == "trim_material"
+
+
+def test_a_machine_is_carried_to_the_next_question_whole():
+    fields = {"machine": "Red box", "feed_dial": MARKS, "arc_term": 1.1, "trim_band": 0.06, "voltage_dial": TAPS}
+    carried = dict(machine(**fields).carried())
+    assert set(carried) == set(fields)
+    assert (carried["machine"], carried["feed_dial"]) == ("Red box", MARKS)
+    assert (carried["arc_term"].value, carried["trim_band"].value) == (1.1, 0.06)

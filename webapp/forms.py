@@ -376,7 +376,11 @@ def _picker(filled: Filled) -> str:
     )
     chooser = tag("div", tag("select", "", 'id="machine-picker"' + words), 'class="entry"')
     buttons = "".join(
-        tag("button", filled.text(say("machine." + word)), 'type="button" class="quiet" data-' + word + " hidden")
+        tag(
+            "button",
+            filled.text(say("machine." + word)),
+            'type="button" class="quiet" data-machine-' + word + " hidden",
+        )
         for word in ("rename", "delete", "undo")
     )
     inner = label + chooser + tag("p", buttons, 'class="row-of-buttons"')

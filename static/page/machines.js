@@ -25,11 +25,11 @@ export function watchMachines(form, ask) {
   if (!(picker instanceof HTMLElement && chooser)) return;
   const names = (picker.dataset.machines ?? '').split(' ');
   const [rename, remove, undo] = ['rename', 'delete', 'undo'].map(
-    word => /** @type {HTMLButtonElement} */ (picker.querySelector(`[data-${word}]`)),
+    word => /** @type {HTMLButtonElement} */ (picker.querySelector(`[data-machine-${word}]`)),
   );
   if (!rename || !remove || !undo) return;
-  /** @type {Machine[] | null} */
-  let before = null; // what the last deletion can be undone to
+  /** @type {Machine | undefined} */
+  let deleted;
 
   const show = () => {
     const list = machines();
@@ -38,9 +38,9 @@ export function watchMachines(form, ask) {
     if (now === null) options.push(new Option(chooser.dataset.typed, '?'));
     chooser.replaceChildren(...options);
     chooser.value = now === null ? '?' : now && `=${now}`;
-    picker.hidden = list.length === 0 && before === null;
+    picker.hidden = list.length === 0 && !deleted;
     rename.hidden = remove.hidden = !now;
-    undo.hidden = before === null;
+    undo.hidden = !deleted;
   };
   /** @param {Machine | undefined} machine */
   const fill = machine => {
@@ -62,14 +62,15 @@ export function watchMachines(form, ask) {
     fill({ name, fields });
   });
   remove.addEventListener('click', () => {
-    before = machines();
-    keepMachines(before.filter(each => `=${each.name}` !== chooser.value));
+    deleted = picked();
+    keepMachines(machines().filter(each => each.name !== deleted?.name));
     fill(undefined);
   });
   undo.addEventListener('click', () => {
-    if (before) keepMachines(before);
-    before = null;
-    show();
+    const machine = deleted;
+    deleted = undefined;
+    if (machine) keepMachines([...machines().filter(each => each.name !== machine.name), machine]);
+    fill(machine);
   });
   show();
 }

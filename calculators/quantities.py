@@ -127,6 +127,7 @@ _ALL = (
     _q("air_temperature", ("degF", "degC"), "degC", "degF", -40.0, 60.0),
     _q("dial_mark", ("",), "", "", 0.0, 1000.0),
     _q("trim_factor", ("",), "", "", 0.5, 2.0),
+    _q("wind_speed", ("mph", "km/h"), "km/h", "mph", 0.0, 100.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

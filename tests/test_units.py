@@ -71,6 +71,8 @@ EXACT = (
     ("lb/in", _POUND * Fraction("9.80665") / _INCH),
     ("kN/mm", Fraction(1000000)),
     ("MPa", Fraction(1000000)),
+    ("mph", _INCH * 63360 / 3600),
+    ("km/h", Fraction(1000, 3600)),
 )
 
 

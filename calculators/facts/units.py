@@ -55,6 +55,8 @@ UNITS = (
     ("mL/100g", "milliliter/hectogram"),
     ("ohm", "ohm"),
     ("mohm", "milliohm"),
+    ("mph", "mile/hour"),
+    ("km/h", "kilometer/hour"),
     ("%", "percent"),
     ("", "dimensionless"),
 )
@@ -155,6 +157,8 @@ SPELLINGS = {
     "ga": "",
     "gauge": "",
     "gage": "",
+    "kph": "km/h",
+    "mi/h": "mph",
 }
 
 SIGNS = {

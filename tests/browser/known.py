@@ -43,6 +43,9 @@ KNOWN = {
         0,
         "",
         "1=120 5=310 in/min",
+    # AWS D1.1: no gas-shielded welding above 5 mph of wind; rods are not gas-shielded. Standing: standard, as quoted.
+    "process-choice": Known(
+        (("thickness", "1/4", "in"), ("wind", "measured", ""), ("wind_speed", "12", "mph")), 0, 0, "", "Stick"
     ),
     # AWS D1.1:2015 5.25.1.4, seen quoted: 2 in beyond each end of a crack, so 6 in of crack is 10 in of repair.
     "crack-repair": Known(

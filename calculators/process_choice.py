@@ -1,0 +1,215 @@
+"""Process choice: too windy, too thick, too far, too rusty; what is on the truck, and what changes."""
+
+from calculators import made
+from calculators.contract import (
+    Answer,
+    Calculator,
+    Choice,
+    Finding,
+    Findings,
+    Given,
+    Measured,
+    Message,
+    Next,
+    Quantity,
+    Verdict,
+    Words,
+    say,
+)
+from calculators.facts import processes as facts
+from calculators.process_case import PROCESSES, Case, Suit
+from calculators.process_changes import CORED, Changes
+from calculators.process_choice_sources import ALL, PRACTICE, Sources
+from calculators.process_choice_words import ENGLISH
+
+_KNOWN = ("mild-steel", "stainless", "aluminum")
+_TABLES = 2
+
+
+def _answer(given: Given) -> Answer:
+    if given.word("metal") not in _KNOWN:
+        return Answer(
+            results=(Words("stop", say("process-choice.stop")),),
+            notes=(say("process-choice.stop.why"),),
+            cautions=(say("process-choice.caution.metal-id"),),
+            sources=(PRACTICE,),
+            next_questions=(Next("metal-id", say("process-choice.next.metal-id"), ()),),
+        )
+    case = Case(given)
+    changes = Changes(case)
+    shown = _shown(case)
+    results: list[object] = [_headline(case)]
+    better = case.better()
+    if better is not None:
+        results.append(Words("better", _name(better.process)))
+    results.append(_findings("choices", case.usable()))
+    tables = [changes.wire(process) for process in shown]
+    if changes.rod:
+        best = case.best()
+        tables.insert(0 if best is not None and best.process == "stick" else len(tables), changes.stick())
+    results += tables
+    ruled_out = [suit for suit in case.ranked if suit.grade() == "no"]
+    if ruled_out:
+        results.append(_findings("ruled-out", ruled_out))
+    return Answer(
+        results=tuple(results),
+        working=_working(case, changes),
+        cautions=_cautions(case, changes, shown),
+        sources=Sources(case, shown, changes.rod).found,
+        next_questions=_next(case, changes, shown),
+        verdict=_verdict(case),
+    )
+
+
+def _name(process: str) -> Message:
+    return say("process-choice.process." + process)
+
+
+def _shown(case: Case) -> tuple[str, ...]:
+    """Return the wires to set out: the best on the truck, or the best of all if none is there."""
+    wires = [suit for suit in case.usable() if suit.process != "stick" and suit.grade() != "weak"]
+    there = [suit for suit in wires if suit.on_truck] or wires[:1]
+    return tuple([suit.process for suit in there[:_TABLES]])
+
+
+def _headline(case: Case) -> Words:
+    best = case.best()
+    if best is None:
+        return Words("first", say("process-choice.nothing"))
+    if best.grade() == "weak":
+        return Words("first", say("process-choice.last-resort", process=_name(best.process)))
+    return Words("first", _name(best.process))
+
+
+def _findings(name: str, suits: list[Suit]) -> Findings:
+    items = []
+    for suit in suits:
+        what = _name(suit.process)
+        if not suit.on_truck:
+            what = say("process-choice.not-on-truck", process=what)
+        worst_first = sorted([(-how_much, place) for place, (how_much, _, _) in enumerate(suit.against)])
+        why = []
+        for _, place in worst_first:
+            _, reason, more = suit.against[place]
+            why.append(say("process-choice.reason." + reason, **more))
+        if suit.grade() != "no":
+            why = [say("process-choice.for." + suit.process)] + why
+        items.append(Finding(what, say("process-choice.sure." + suit.grade()), _joined(why)))
+    return Findings(name.replace("-", "_"), say("process-choice." + name), tuple(items))
+
+
+def _joined(sentences: list[Message]) -> Message:
+    whole = sentences[-1]
+    for position in range(len(sentences) - 2, -1, -1):
+        whole = say("process-choice.and", first=sentences[position], rest=whole)
+    return whole
+
+
+def _verdict(case: Case) -> Verdict:
+    if case.wind == "inside":
+        return Verdict("inside", say("process-choice.verdict.still"))
+    remedy = say("process-choice.remedy.wind")
+    if case.wind == "outside":
+        return Verdict("outside", say("process-choice.verdict.wind"), remedy)
+    return Verdict("unclear", say("process-choice.verdict.breeze"), remedy)
+
+
+def _working(case: Case, changes: Changes) -> tuple[Message, ...]:
+    given = case.given
+    limit = Measured(facts.WIND_LIMIT, "wind_speed")
+    lines = []
+    if given.has("wind_speed"):
+        lines.append(say("process-choice.working.wind", wind=given.measured("wind_speed"), limit=limit))
+    for word, low, high in facts.WINDS:
+        if word == given.word("wind"):
+            ends = {"low": Measured(low, "wind_speed", 2), "high": Measured(high, "wind_speed", 2)}
+            if high:
+                lines.append(say("process-choice.working.words", limit=limit, **ends))
+            else:
+                lines.append(say("process-choice.working.words-up", limit=limit, low=ends["low"]))
+    if changes.rod and changes.has_currents():
+        low, start, high = changes.currents()
+        amps = {"low": Measured(low, "current"), "start": Measured(start, "current"), "high": Measured(high, "current")}
+        if changes.is_sheet():
+            lines.append(say("process-choice.working.start-sheet", start=amps["start"]))
+        else:
+            lines.append(say("process-choice.working.start", **amps))
+    return tuple(lines)
+
+
+def _cautions(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Message, ...]:
+    wanted = (
+        ("metal-id", True),
+        ("zinc", case.surface == "galvanized"),
+        ("paint", case.surface == "paint"),
+        ("leads", "flux-cored-self-shielded" in shown),
+        ("stick", bool(changes.rod)),
+        ("high-wind", case.wind == "outside"),
+        ("decides", True),
+    )
+    cautions = [say("process-choice.caution." + key) for key, is_wanted in wanted if is_wanted]
+    cautions.append(say("caution.arc"))
+    return tuple(cautions)
+
+
+def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, ...]:
+    given = case.given
+    thickness = given.measured("thickness")
+    questions = []
+    if "solid-wire" in shown or "pulse" in shown or "spool-gun" in shown:
+        carried = (("wire_material", case.metal), ("thickness", thickness), ("position", case.position))
+        questions.append(Next("settings", say("process-choice.next.settings"), carried))
+    cored = [process for process in shown if process in CORED]
+    if cored:
+        questions.append(Next("joint-fill", say("process-choice.next.joint-fill"), (("wire_and_gas", cored[0]),)))
+    questions.append(Next("metal-id", say("process-choice.next.metal-id"), ()))
+    if changes.rod == "e7018":
+        rod = (("family", "structural"), ("thickness", thickness), ("process", "low-hydrogen-stick"))
+        questions.append(Next("preheat", say("process-choice.next.preheat"), rod))
+    if given.has("machine_distance"):
+        length = Measured(case.reach, "weld_length", None, given.units.get("machine_distance"))
+        questions.append(Next("lead-drop", say("process-choice.next.lead-drop"), (("lead_length", length),)))
+    return tuple([each for each in questions if each.calculator.replace("-", "_") in made.CALCULATOR_MODULES])
+
+
+_ASKED = ("metal", _KNOWN)
+
+
+def _truck(field: str) -> Choice:
+    usual = "yes" if field in ("solid_wire", "stick_box") else "no"
+    return Choice(field, ("yes", "no"), default=usual, when=_ASKED)
+
+
+CALCULATOR = Calculator(
+    name="process-choice",
+    fields=(
+        Choice("metal", _KNOWN + ("not-known",), default="mild-steel"),
+        Quantity(
+            "thickness",
+            when=_ASKED,
+            low=0.5,
+            high=100.0,
+            presets=("1/8 in", "3/16 in", "1/4 in", "3/8 in", "1/2 in", "3 mm", "6 mm", "12 mm"),
+        ),
+        Choice("wind", ("still", "breeze", "wind", "measured"), hint=True, when=_ASKED),
+        Quantity("wind_speed", when=("wind", ("measured",)), presets=("3 mph", "5 mph", "8 mph", "10 mph")),
+        Choice("position", ("flat", "horizontal", "vertical-up", "vertical-down", "overhead"), default="flat", when=_ASKED),
+        Choice("surface", ("clean", "mill-scale", "rust", "paint", "galvanized"), default="clean", when=("metal", ("mild-steel",))),
+        Quantity(
+            "machine_distance",
+            "part_length",
+            optional=True,
+            hint=True,
+            when=_ASKED,
+            low=0.3,
+            presets=("10 ft", "15 ft", "25 ft", "50 ft", "100 ft", "5 m", "15 m"),
+        ),
+        Choice("service", ("structural", "other"), default="structural", when=_ASKED),
+    )
+    + tuple([_truck(field) for _, field, _ in PROCESSES]),
+    answer=_answer,
+    english=ENGLISH,
+    sources=ALL,
+    place=16,
+    fold_from="solid_wire",
+)  # fmt: skip

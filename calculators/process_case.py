@@ -18,8 +18,9 @@ PROCESSES = (
     ("flux-cored-self-shielded", "self_shielded_cored", 2),
     ("stick", "stick_box", 2),
 )
+SELF_SHIELDED = "flux-cored-self-shielded"
 NEEDS_GAS = ("solid-wire", "spool-gun", "pulse", "flux-cored-gas-shielded", "metal-cored")
-SLAG = ("flux-cored-gas-shielded", "flux-cored-self-shielded", "stick")
+SLAG = ("flux-cored-gas-shielded", SELF_SHIELDED, "stick")
 
 
 class Suit:
@@ -50,7 +51,7 @@ class Case:
 
     def __init__(self, given: Given) -> None:
         self.given = given
-        self.metal = given.word("metal")
+        self.metal = given.word("wire_material")
         self.thickness = given.number("thickness")
         self.position = given.word("position")
         self.structural = given.word("service") == "structural"
@@ -155,7 +156,7 @@ class Case:
             self._metal_cored(suit)
         elif suit.process == "flux-cored-gas-shielded":
             self._gas_shielded(suit)
-        elif suit.process == "flux-cored-self-shielded":
+        elif suit.process == SELF_SHIELDED:
             self._self_shielded(suit)
         else:
             self._thin(suit)
@@ -221,7 +222,7 @@ class Case:
         self._mild_steel(suit)
         if suit.process in ("flux-cored-gas-shielded", "metal-cored"):
             suit.add(DO + 1, "own-wire")
-        elif suit.process == "flux-cored-self-shielded":
+        elif suit.process == SELF_SHIELDED:
             suit.add(NO, "steel-only")
         elif suit.process == "solid-wire":
             suit.add(DO, "stainless-gas")

@@ -4,15 +4,24 @@ from calculators import process_limits, ranges
 from calculators.contract import Measured, Message, Table, say
 from calculators.facts import processes as facts
 from calculators.facts import transfer
-from calculators.process_case import SLAG, Case
+from calculators.process_case import SELF_SHIELDED, SLAG, Case
 
 _ENGLISH_INCH = 0.0254 / 32.0
-CORED = ("flux-cored-gas-shielded", "flux-cored-self-shielded", "metal-cored")
+CORED = ("flux-cored-gas-shielded", SELF_SHIELDED, "metal-cored")
 _WIDEST_WIRE = 1.7e-3  # what a truck's feeder takes
 
 
+def _say(group: str, name: str) -> Message:
+    return say("process-choice." + group + name)
+
+
 def _row(name: str, value: object) -> tuple[object, ...]:
-    return (say("process-choice.row." + name), value)
+    return (_say("row.", name), value)
+
+
+def _span(quantity: str, ends: tuple[float, float], figures: int) -> Message:
+    low, high = [Measured(each, quantity, figures) for each in ends]
+    return say("process-choice.span", low=low, high=high)
 
 
 class Changes:
@@ -42,92 +51,62 @@ class Changes:
 
     def wire(self, process: str) -> Table:
         """Return what to set for a process that feeds wire."""
-        rows = [_row("polarity", say("process-choice.polarity." + self._polarity(process)))]
-        rows.append(_row("wire", say("process-choice.wire." + self._wire(process))))
-        rows.append(_row("gas", say("process-choice.gas." + self._gas(process))))
-        if process != "flux-cored-self-shielded":
-            rows.append(_row("flow", self._range("gas_flow", self._flow(), 2)))
-        for name, low, high in facts.TIP_TO_WORK:
-            if name == process:
-                rows.append(_row("distance", self._range("contact_tip_to_work", (low, high), 3)))
+        gasless = process == SELF_SHIELDED
+        aluminum = self.case.metal == "aluminum"
+        cored = process in CORED
+        slag = process in SLAG
+        rows = [
+            _row("polarity", _say("polarity.", "negative" if gasless else "positive")),
+            _row("wire", _say("wire.", self._wire(process))),
+            _row("gas", _say("gas.", self._gas(process))),
+        ]
+        if not gasless:
+            rows.append(_row("flow", _span("gas_flow", facts.FLOW_ALUMINUM if aluminum else facts.FLOW, 2)))
+        ends = [(low, high) for name, low, high in facts.TIP_TO_WORK if name == process]
+        rows.append(_row("distance", _span("contact_tip_to_work", ends[0], 3)))
         rows += self._currents(process)
-        rows.append(_row("rolls", say("process-choice.rolls." + self._rolls(process))))
-        rows.append(_row("gun", say("process-choice.gun." + self._gun(process))))
-        rows.append(_row("between", say("process-choice.between." + self._between(process))))
-        return self._table(process, rows + self._prep())
+        rows.append(_row("rolls", _say("rolls.", "aluminum" if aluminum else "cored" if cored else "solid")))
+        rows.append(_row("gun", _say("gun.", "push" if aluminum else "drag" if slag else "either")))
+        rows.append(_row("between", _say("between.", "slag" if slag else self.case.metal)))
+        return self._table(process, rows)
 
     def _table(self, process: str, rows: list[tuple[object, ...]]) -> Table:
-        columns = (say("process-choice.column.what"), say("process-choice.column.set"))
-        caption = say("process-choice.changes", process=say("process-choice.process." + process))
+        if self.case.metal == "aluminum":
+            rows.append(_row("prep", _say("prep.", "aluminum")))
+        elif self.case.surface == "galvanized":
+            low, high = [Measured(each, "joint_size", 2) for each in facts.ZINC_OFF]
+            rows.append(_row("prep", say("process-choice.prep.galvanized", low=low, high=high)))
+        columns = (_say("column.", "what"), _say("column.", "set"))
+        caption = say("process-choice.changes", process=_say("process.", process))
         return Table(process.replace("-", "_"), caption, columns, tuple(rows))
-
-    def _polarity(self, process: str) -> str:
-        return "negative" if process == "flux-cored-self-shielded" else "positive"
 
     def _wire(self, process: str) -> str:
         if self.case.metal != "mild-steel":
             return self.case.metal
-        if process == "flux-cored-self-shielded" and self.case.needs_t8():
+        if process == SELF_SHIELDED and self.case.needs_t8():
             return "t8"
-        if process == "flux-cored-self-shielded" and self.case.structural:
+        if process == SELF_SHIELDED and self.case.structural:
             return "self-shielded-structural"
         return process if process in CORED else "solid"
 
     def _gas(self, process: str) -> str:
-        if process == "flux-cored-self-shielded":
-            return "none"
         if self.case.metal == "aluminum":
             return "aluminum"
-        if self.case.metal == "stainless" and process != "flux-cored-gas-shielded":
-            return "stainless"
-        return process
-
-    def _flow(self) -> tuple[float, float]:
-        return facts.FLOW_ALUMINUM if self.case.metal == "aluminum" else facts.FLOW
-
-    def _range(self, quantity: str, ends: tuple[float, float], figures: int) -> Message:
-        low, high = ends
-        return say("process-choice.range", low=Measured(low, quantity, figures), high=Measured(high, quantity, figures))
+        return "stainless" if self.case.metal == "stainless" and process not in SLAG else process
 
     def _currents(self, process: str) -> list[tuple[object, ...]]:
-        if process not in CORED:
-            return [_row("current", say("process-choice.current.settings"))]
         if process != "flux-cored-gas-shielded" or self.case.metal != "mild-steel":
-            return [_row("current", say("process-choice.current.none"))]
+            asked = "none" if process in CORED else "pulse" if process == "pulse" else "settings"
+            return [_row("current", _say("current.", asked))]
         rows: list[tuple[object, ...]] = []
         for material, mode, wires in transfer.CORNERS:
             if material == "mild-steel" and mode == "flux-cored":
                 for size, low, high, least, most in wires:
                     if size < _WIDEST_WIRE:
                         label = say("process-choice.row.size", size=Measured(size, "wire_diameter"))
-                        amps = {"low": Measured(low, "current"), "high": Measured(high, "current")}
-                        volts = {"least": Measured(least, "voltage"), "most": Measured(most, "voltage")}
-                        amps.update(volts)
-                        rows.append((label, say("process-choice.range.pair", **amps)))
+                        pair = (_span("current", (low, high), 3), _span("voltage", (least, most), 3))
+                        rows.append((label, say("list.comma", first=pair[0], rest=pair[1])))
         return rows
-
-    def _rolls(self, process: str) -> str:
-        if self.case.metal == "aluminum":
-            return "aluminum"
-        return "cored" if process in CORED else "solid"
-
-    def _gun(self, process: str) -> str:
-        if self.case.metal == "aluminum":
-            return "push"
-        return "drag" if process in SLAG else "either"
-
-    def _between(self, process: str) -> str:
-        if process in SLAG:
-            return "slag"
-        return "islands" if self.case.metal == "mild-steel" else self.case.metal
-
-    def _prep(self) -> list[tuple[object, ...]]:
-        if self.case.metal == "aluminum":
-            return [_row("prep", say("process-choice.prep.aluminum"))]
-        if self.case.surface != "galvanized":
-            return []
-        ends = [Measured(each, "joint_size", 2) for each in facts.ZINC_OFF]
-        return [_row("prep", say("process-choice.prep.galvanized", low=ends[0], high=ends[1]))]
 
     # ------------------------------------------------------------ rod
 
@@ -161,16 +140,18 @@ class Changes:
         rows.append(_row("diameter", say("process-choice.size." + size)))
         rows.append(_row("start", current))
         rows.append(_row("polarity", say("process-choice.rod-polarity." + self.rod)))
-        rows.append(_row("dry", self._dry()))
+        rows += self._dry()
         rows.append(_row("between", say("process-choice.between.slag")))
-        return self._table("stick", rows + self._prep())
+        return self._table("stick", rows)
 
-    def _dry(self) -> Message:
+    def _dry(self) -> list[tuple[object, ...]]:
         if self.rod != "e7018":
-            return say("process-choice.dry." + self.rod)
-        hours = {
-            "out": Measured(facts.HOURS_OUT, "hold_time", 2, "h"),
-            "out_r": Measured(facts.HOURS_OUT_R, "hold_time", 2, "h"),
-            "back": Measured(facts.HOURS_BACK, "hold_time", 2, "h"),
-        }
-        return say("process-choice.dry.e7018", oven=Measured(facts.OVEN, "preheat_temperature"), **hours)
+            return [_row("dry", say("process-choice.dry." + self.rod))]
+        out, out_r, back = [
+            Measured(each, "hold_time", 2, "h") for each in (facts.HOURS_OUT, facts.HOURS_OUT_R, facts.HOURS_BACK)
+        ]
+        return [
+            _row("dry", say("process-choice.dry.e7018", oven=Measured(facts.OVEN, "preheat_temperature"))),
+            _row("out", say("process-choice.dry.out", out=out, out_r=out_r)),
+            _row("back", say("process-choice.dry.back", back=back)),
+        ]

@@ -27,9 +27,10 @@ _TABLES = 2
 
 
 def _answer(given: Given) -> Answer:
-    if given.word("metal") not in _KNOWN:
+    if given.word("wire_material") not in _KNOWN:
         return Answer(
             results=(Words("stop", say("process-choice.stop")),),
+            working=(say("process-choice.working.none"),),
             notes=(say("process-choice.stop.why"),),
             cautions=(say("process-choice.caution.metal-id"),),
             sources=(PRACTICE,),
@@ -42,15 +43,14 @@ def _answer(given: Given) -> Answer:
     better = case.better()
     if better is not None:
         results.append(Words("better", _name(better.process)))
-    results.append(_findings("choices", case.usable()))
     tables = [changes.wire(process) for process in shown]
+    best = case.best()
     if changes.rod:
-        best = case.best()
         tables.insert(0 if best is not None and best.process == "stick" else len(tables), changes.stick())
-    results += tables
-    ruled_out = [suit for suit in case.ranked if suit.grade() == "no"]
-    if ruled_out:
-        results.append(_findings("ruled-out", ruled_out))
+    usable = case.usable()
+    results += _findings("choices", [suit for suit in usable if suit.on_truck]) + tables
+    results += _findings("elsewhere", [suit for suit in usable if not suit.on_truck])
+    results += _findings("ruled-out", [suit for suit in case.ranked if suit.grade() == "no"])
     return Answer(
         results=tuple(results),
         working=_working(case, changes),
@@ -66,9 +66,12 @@ def _name(process: str) -> Message:
 
 
 def _shown(case: Case) -> tuple[str, ...]:
-    """Return the wires to set out: the best on the truck, or the best of all if none is there."""
+    """Return the wires to set out: the best on the truck, or the best of all where nothing there will do."""
     wires = [suit for suit in case.usable() if suit.process != "stick" and suit.grade() != "weak"]
-    there = [suit for suit in wires if suit.on_truck] or wires[:1]
+    there = [suit for suit in wires if suit.on_truck]
+    best = case.best()
+    if not there and (best is None or best.grade() == "weak"):
+        there = wires[:1]
     return tuple([suit.process for suit in there[:_TABLES]])
 
 
@@ -81,21 +84,18 @@ def _headline(case: Case) -> Words:
     return Words("first", _name(best.process))
 
 
-def _findings(name: str, suits: list[Suit]) -> Findings:
+def _findings(name: str, suits: list[Suit]) -> list[object]:
     items = []
     for suit in suits:
-        what = _name(suit.process)
-        if not suit.on_truck:
-            what = say("process-choice.not-on-truck", process=what)
         worst_first = sorted([(-how_much, place) for place, (how_much, _, _) in enumerate(suit.against)])
-        why = []
+        why = [] if suit.grade() == "no" else [say("process-choice.for." + suit.process)]
         for _, place in worst_first:
             _, reason, more = suit.against[place]
             why.append(say("process-choice.reason." + reason, **more))
-        if suit.grade() != "no":
-            why = [say("process-choice.for." + suit.process)] + why
-        items.append(Finding(what, say("process-choice.sure." + suit.grade()), _joined(why)))
-    return Findings(name.replace("-", "_"), say("process-choice." + name), tuple(items))
+        items.append(Finding(_name(suit.process), say("process-choice.sure." + suit.grade()), _joined(why)))
+    if not items:
+        return []
+    return [Findings(name.replace("-", "_"), say("process-choice." + name), tuple(items))]
 
 
 def _joined(sentences: list[Message]) -> Message:
@@ -115,26 +115,26 @@ def _verdict(case: Case) -> Verdict:
 
 
 def _working(case: Case, changes: Changes) -> tuple[Message, ...]:
-    given = case.given
-    limit = Measured(facts.WIND_LIMIT, "wind_speed")
-    lines = []
-    if given.has("wind_speed"):
-        lines.append(say("process-choice.working.wind", wind=given.measured("wind_speed"), limit=limit))
+    lines = [say("process-choice.working.wind", wind=_wind(case.given), limit=Measured(facts.WIND_LIMIT, "wind_speed"))]
+    if changes.rod and changes.has_currents():
+        low, start, high = [Measured(each, "current") for each in changes.currents()]
+        if changes.is_sheet():
+            lines.append(say("process-choice.working.start-sheet", start=start))
+        else:
+            lines.append(say("process-choice.working.start", low=low, start=start, high=high))
+    return tuple(lines)
+
+
+def _wind(given: Given) -> object:
     for word, low, high in facts.WINDS:
         if word == given.word("wind"):
-            ends = {"low": Measured(low, "wind_speed", 2), "high": Measured(high, "wind_speed", 2)}
-            if high:
-                lines.append(say("process-choice.working.words", limit=limit, **ends))
-            else:
-                lines.append(say("process-choice.working.words-up", limit=limit, low=ends["low"]))
-    if changes.rod and changes.has_currents():
-        low, start, high = changes.currents()
-        amps = {"low": Measured(low, "current"), "start": Measured(start, "current"), "high": Measured(high, "current")}
-        if changes.is_sheet():
-            lines.append(say("process-choice.working.start-sheet", start=amps["start"]))
-        else:
-            lines.append(say("process-choice.working.start", **amps))
-    return tuple(lines)
+            ends = [Measured(each, "wind_speed", 2) for each in (low, high)]
+            return (
+                say("process-choice.span", low=ends[0], high=ends[1])
+                if high
+                else say("process-choice.working.up", low=ends[0])
+            )
+    return given.measured("wind_speed")
 
 
 def _cautions(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Message, ...]:
@@ -156,9 +156,13 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
     given = case.given
     thickness = given.measured("thickness")
     questions = []
-    if "solid-wire" in shown or "pulse" in shown or "spool-gun" in shown:
-        carried = (("wire_material", case.metal), ("thickness", thickness), ("position", case.position))
-        questions.append(Next("settings", say("process-choice.next.settings"), carried))
+    if "solid-wire" in shown or "spool-gun" in shown:
+        carried = [("wire_material", case.metal), ("thickness", thickness), ("position", case.position)]
+        if given.word("wind") != "measured":
+            carried.append(("wind", given.word("wind")))
+        if case.surface in ("rust", "galvanized"):
+            carried.append(("surface", case.surface))
+        questions.append(Next("settings", say("process-choice.next.settings"), tuple(carried)))
     cored = [process for process in shown if process in CORED]
     if cored:
         questions.append(Next("joint-fill", say("process-choice.next.joint-fill"), (("wire_and_gas", cored[0]),)))
@@ -172,7 +176,7 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
     return tuple([each for each in questions if each.calculator.replace("-", "_") in made.CALCULATOR_MODULES])
 
 
-_ASKED = ("metal", _KNOWN)
+_ASKED = ("wire_material", _KNOWN)
 
 
 def _truck(field: str) -> Choice:
@@ -183,7 +187,7 @@ def _truck(field: str) -> Choice:
 CALCULATOR = Calculator(
     name="process-choice",
     fields=(
-        Choice("metal", _KNOWN + ("not-known",), default="mild-steel"),
+        Choice("wire_material", _KNOWN + ("not-known",), default="mild-steel"),
         Quantity(
             "thickness",
             when=_ASKED,
@@ -194,7 +198,7 @@ CALCULATOR = Calculator(
         Choice("wind", ("still", "breeze", "wind", "measured"), hint=True, when=_ASKED),
         Quantity("wind_speed", when=("wind", ("measured",)), presets=("3 mph", "5 mph", "8 mph", "10 mph")),
         Choice("position", ("flat", "horizontal", "vertical-up", "vertical-down", "overhead"), default="flat", when=_ASKED),
-        Choice("surface", ("clean", "mill-scale", "rust", "paint", "galvanized"), default="clean", when=("metal", ("mild-steel",))),
+        Choice("surface", ("clean", "mill-scale", "rust", "paint", "galvanized"), default="clean", when=("wire_material", ("mild-steel",))),
         Quantity(
             "machine_distance",
             "part_length",

@@ -5,6 +5,7 @@ from calculators import solid_wire
 ENGLISH = {
     "title": "Machine trim",
     "question": "What do my machine's own marks and taps give, and how fast does it melt wire?",
+    "found-by": "dial knob mark marks tap taps calibrate my machine own",
     "lead": "Measure once, keep it under a name: other answers then come in your machine's marks.",
     "field.measured": "What you measured",
     "option.measured.dials": "Feed marks, voltage taps",

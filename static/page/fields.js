@@ -43,7 +43,9 @@ export function fillIn(form, query) {
 
 /** What was filled in must be seen. @param {HTMLFormElement} form */
 function unfold(form) {
-  for (const folded of form.querySelectorAll('details.more')) {
+  for (const folded of form.querySelectorAll('details')) {
+    // A machine's numbers are told by its name, which shows.
+    if (folded.hasAttribute('data-machine')) continue;
     const filled = [...folded.querySelectorAll('input, select')].some(
       box => (box instanceof HTMLInputElement && box.value !== '') || (box instanceof HTMLSelectElement && chosen(box)),
     );

@@ -43,6 +43,7 @@ KNOWN = {
         0,
         "",
         "1=120 5=310 in/min",
+    ),
     # AWS D1.1: no gas-shielded welding above 5 mph of wind; rods are not gas-shielded. Standing: standard, as quoted.
     "process-choice": Known(
         (("thickness", "1/4", "in"), ("wind", "measured", ""), ("wind_speed", "12", "mph")), 0, 0, "", "Stick"

@@ -115,6 +115,9 @@ def _answer(given: Given) -> Answer:
     stubs = usual is not None and numerals.settle(arc.voltage) < numerals.settle(usual[0])
     if usual is not None:
         results.append(Words("usual", _from_to(usual[0], usual[2], "voltage")))
+    if shown != "unclear":
+        metal = "-aluminum" if shown == "spray" and arc.law.material == "aluminum" else ""
+        results.append(Words("serves", say("transfer-mode.serves." + shown + metal)))
     if arc.from_feed:
         results.append(Words("current", _from_to(arc.currents[0], arc.currents[1], "current")))
     results.append(_table(arc))

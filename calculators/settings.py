@@ -309,7 +309,7 @@ CALCULATOR = Calculator(
         Quantity(
             "thickness",
             hint=True,
-            low=0.5,
+            low=0.607,  # 24 gauge
             high=100.0,
             presets=("1/16 in", "1/8 in", "3/16 in", "1/4 in", "3/8 in", "1/2 in", "2 mm", "3 mm", "5 mm", "6 mm", "10 mm"),
         ),

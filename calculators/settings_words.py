@@ -9,7 +9,7 @@ ENGLISH = {
     "lead": "Metal, thickness, joint and position do. The rest is taken as most trucks have it.",
     "field.thickness": "Thickness",
     "hint.thickness": "Of the thinner piece.",
-    "range.thickness": "solid wire serves no other",
+    "range.thickness": "thinner takes pulse, GTAW (TIG) or brazing",
     "field.joint": "Joint",
     "option.joint.fillet": "Fillet (T-joint)",
     "option.joint.lap": "Lap",

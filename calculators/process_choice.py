@@ -158,11 +158,12 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
     questions = []
     if "solid-wire" in shown or "spool-gun" in shown:
         carried = [("wire_material", case.metal), ("thickness", thickness), ("position", case.position)]
-        if given.word("wind") != "measured":
-            carried.append(("wind", given.word("wind")))
+        if given.word("wind") == "breeze":
+            carried.append(("wind", "breeze"))
         if case.surface in ("rust", "galvanized"):
             carried.append(("surface", case.surface))
-        questions.append(Next("settings", say("process-choice.next.settings"), tuple(carried)))
+        ask = "process-choice.next.screened" if case.wind == "outside" else "process-choice.next.settings"
+        questions.append(Next("settings", say(ask), tuple(carried)))
     cored = [process for process in shown if process in CORED]
     if cored:
         questions.append(Next("joint-fill", say("process-choice.next.joint-fill"), (("wire_and_gas", cored[0]),)))

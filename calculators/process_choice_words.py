@@ -213,6 +213,7 @@ ENGLISH = {
     "caution.decides": "A starting point. The WPS, the code and a qualified person decide.",
     "refusal.downhill": "No downhill welding above {most} where the weld carries load. Choose upward",
     "next.settings": "Where do I set the machine?",
+    "next.screened": "Where do I set the machine, behind a screen?",
     "next.metal-id": "Which metal is it, and may it be welded at all?",
     "next.preheat": "How warm before this rod?",
     "next.lead-drop": "How much is lost in leads this long?",

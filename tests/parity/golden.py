@@ -17,6 +17,21 @@ ADDRESSES = (
     "&contact_tip_to_work=3/4+in",
     "/wire-feed?wire_material=mild-steel&wire_kind=solid&transfer_mode=short-circuit&wire_diameter=0.9+mm"
     "&run_out_length=25+in&run_out_time=6+s&contact_tip_to_work=unknown",
+    "/wire-feed?wire_diameter=0.035+in&current=125+A&contact_tip_to_work=1/2+in&machine=Red+box"
+    "&feed_dial=1%3D120+3%3D210+5%3D310+in/min&arc_term=1.08&resistance_term=0.93&trim_band=6+%25&trim_material=mild-steel",
+    "/wire-feed?wire_diameter=1.2+mm&wire_feed_speed=3+m/min&contact_tip_to_work=15+mm&machine=%C3%89clair"
+    "&feed_dial=1,5%3D3+9%3D12+m/min&units=si",
+    "/wire-feed?wire_diameter=0.030+in&current=150+A&contact_tip_to_work=1/2+in&feed_dial=1%3D120+3%3D210+in/min",
+    "/machine-trim?feed_marks-1-mark=1&feed_marks-1-run_out_length=12+in&feed_marks-2-mark=5&feed_marks-2-run_out_length"
+    "=31+in&taps-1-tap=A&taps-1-voltage=16.5&taps-2-tap=%C3%89&taps-2-voltage=18,25&machine=Red+box",
+    "/machine-trim?measured=pairs&wire_diameter=0.035+in&pairs-1-wire_feed_speed=150+in/min&pairs-1-current=90"
+    "&pairs-1-contact_tip_to_work=1/2+in&pairs-2-wire_feed_speed=230+in/min&pairs-2-current=125"
+    "&pairs-2-contact_tip_to_work=1/2+in&pairs-3-wire_feed_speed=330+in/min&pairs-3-current=165"
+    "&pairs-3-contact_tip_to_work=5/8+in",
+    "/machine-trim?measured=pairs&wire_material=aluminum&filler_alloy=5356&wire_diameter=1.2+mm&units=si"
+    "&pairs-1-wire_feed_speed=7.2+m/min&pairs-1-current=150&pairs-1-contact_tip_to_work=15+mm"
+    "&pairs-2-wire_feed_speed=9.6+m/min&pairs-2-current=190&pairs-2-contact_tip_to_work=15+mm"
+    "&pairs-3-wire_feed_speed=8.4+m/min&pairs-3-current=170&pairs-3-contact_tip_to_work=15+mm",
     "/gas-supply?gas=argon&cylinder=50-litre&cylinder_pressure=100+bar&gas_flow=15+L/min&units=si",
     "/gas-supply?gas=argon&cylinder=80-ft3&cylinder_pressure=2000+psi&cylinder_temperature=20+degF&gas_flow=35+ft3/h"
     "&arc_time=90+min",

@@ -63,6 +63,11 @@ class Case:
             raise Refusal("position", say("process-choice.refusal.downhill", most=most))
         self.ranked = self._ranked()
 
+    def carried_by(self, transfer_mode: str) -> bool:
+        """Return whether solid wire in that mode serves this thickness in this position, cold lap or not."""
+        fit = transfer_limits.fit(transfer_mode, self.metal, self.thickness, self.position)
+        return fit in ("serves", "cold-lap")
+
     def _downhill(self) -> bool:
         return self.position == "vertical-down"
 

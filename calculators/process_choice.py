@@ -156,8 +156,13 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
     given = case.given
     thickness = given.measured("thickness")
     questions = []
-    if "solid-wire" in shown or "spool-gun" in shown:
+    every = ("spray",) if case.metal == "aluminum" else ("short-circuit", "spray")
+    modes = [mode for mode in every if case.carried_by(mode)]
+    if modes and ("solid-wire" in shown or "spool-gun" in shown):
         carried = [("wire_material", case.metal), ("thickness", thickness), ("position", case.position)]
+        if modes == ["spray"] and case.metal == "mild-steel":
+            # The mix most trucks have does not spray; a mix in the middle of those that do.
+            carried += [("gas", "argon-carbon-dioxide"), ("carbon_dioxide", "10 %")]
         if given.word("wind") == "breeze":
             carried.append(("wind", "breeze"))
         if case.surface in ("rust", "galvanized"):

@@ -235,7 +235,7 @@ CALCULATOR = Calculator(
         ),
         Quantity("current", hint=True, high=600.0, presets=("90 A", "125 A", "150 A", "200 A")),
         Quantity("voltage", optional=True, hint=True, presets=("18 V", "20 V", "24 V")),
-        Choice("power_source", tuple([name for name, _, _ in facts.POWER_SOURCES]), default="inverter"),
+        Choice("power_source", tuple([name for name, _, _ in facts.POWER_SOURCES]), default="inverter", hint=True),
         Quantity("cord_length", "lead_length", optional=True, presets=("25 ft", "50 ft", "100 ft", "25 m")),
         Choice("cord_size", _CORDS, optional=True),
         Quantity("duty_cycle", optional=True, hint=True, presets=("20 %", "30 %", "60 %")),

@@ -208,6 +208,17 @@ def _way(mode: str, voltage: float, current: float) -> Message:
     )
 
 
+def _where_run(arc: Arc) -> list[tuple[str, float]]:
+    """Return the modes whose voltages draw a border here, each with the nearest current at which it is run."""
+    borders = {border[0]: border for border in arc.borders}
+    found = []
+    if "short-circuit-top" in borders:
+        found.append(("short-circuit", min(arc.current, borders["short-circuit-top"][1])))
+    if "transition" in borders and numerals.settle(arc.current) >= numerals.settle(borders["transition"][1]):
+        found.append(("spray", arc.current))
+    return found
+
+
 def _working(given: Given, arc: Arc) -> tuple[Message, ...]:
     lines = []
     current = Measured(arc.current, "current", 3)
@@ -216,11 +227,12 @@ def _working(given: Given, arc: Arc) -> tuple[Message, ...]:
         lines.append(
             say("transfer-mode.working.feed", feed=given.measured("wire_feed_speed"), current=current, band=band)
         )
-    for mode in ("short-circuit", "spray"):
-        usual = arc.usual(mode, arc.current)
+    for mode, at in _where_run(arc):
+        usual = arc.usual(mode, at)
         if usual is not None:
+            run_at = Measured(at, "current", 3)
             low, high = Measured(usual[0], "voltage", 3), Measured(usual[2], "voltage", 3)
-            lines.append(say("transfer-mode.working." + mode, current=current, low=low, high=high))
+            lines.append(say("transfer-mode.working." + mode, current=run_at, low=low, high=high))
     for border in arc.borders:
         if border[0] == "transition":
             low, middle, high = [Measured(value, "current", 3) for value in border[1:]]

@@ -114,6 +114,15 @@ def test_a_voltage_under_the_usual_stubs():
     assert ids(answer(**{**WIRE, "voltage": "15 V"}).notes)[0] == "sounds.low"
 
 
+def test_the_working_speaks_of_short_circuit_only_where_the_wire_is_run_in_it():
+    """225 A is the most of 0.045 in wire in AWS C5.6; 12.5 + 0.04 x 225 + 3 x 0.25 + 1.5 is 23.75 V: by hand."""
+    found = answer(wire_diameter="0.045 in", current="300 A", voltage="29 V")
+    (line,) = [sentence(each, CONTEXT).replace("\u00a0", " ") for each in found.working]
+    assert "at 225 A" in line
+    assert "to 23.8 V" in line
+    assert rows(found)["shorting"][0] == "23.8 V to 25.8 V"
+
+
 def test_pulse_is_a_tag_and_no_region():
     found = answer(**{**SPRAY, "current": "150 A", "waveform": "pulse", "position": "overhead"})
     assert mode(found) == "pulse"

@@ -172,22 +172,35 @@ class Machine:
         if self.trim and self.material and wire and wire != self.material:
             raise Refusal("trim_material", say("machine.other-wire"))
 
-    def called(self) -> Message:
-        """Return the machine's name, or words for one without."""
+    def words(self, feed: float, voltage: float | None = None) -> Message | None:
+        """Return where to set dial and tap for a feed [m/s] and a voltage [V]; None where neither is known."""
+        parts = []
+        if self.feed_dial is not None:
+            parts.append(self._dial(self.feed_dial, feed))
+        if self.voltage_dial is not None and voltage is not None:
+            parts.append(self._tap(self.voltage_dial, voltage))
+        if not parts:
+            return None
+        both = parts[0] if len(parts) == 1 else say("machine.both", dial=parts[0], tap=parts[1])
+        return say("machine.set", machine=self._called(), what=both)
+
+    def _called(self) -> Message:
         return say("machine.named", mark=self.name) if self.name else say("machine.unnamed")
 
-    def feed_words(self, feed: float) -> Message | None:
-        """Return where to set the feed dial for a feed [m/s], in words; None where no dial is known."""
-        if self.feed_dial is None:
-            return None
-        found = self.feed_dial.mark(feed)
+    def _dial(self, dial: FeedDial, feed: float) -> Message:
+        found = dial.mark(feed)
         if found is None:
-            return say("machine.feed-beyond", machine=self.called(), beyond=self.feed_dial.beyond(feed))
+            return say("machine.feed-beyond", beyond=dial.beyond(feed))
         place, before, after = found
         if before == after:
-            return say("machine.feed-at", machine=self.called(), mark=before)
-        shown = Plain(place, _figures(place))
-        return say("machine.feed", machine=self.called(), place=shown, mark=before, after=after)
+            return say("machine.feed-at", mark=before)
+        return say("machine.feed", place=Plain(place, _figures(place)), mark=before, after=after)
+
+    def _tap(self, dial: VoltageDial, voltage: float) -> Message:
+        mark, value = dial.nearest(voltage)
+        off = numerals.settle(value, 6) - numerals.settle(voltage, 6)
+        id = "machine.tap" if off == 0.0 else "machine.tap-above" if off > 0.0 else "machine.tap-below"
+        return say(id, mark=mark, tap=Measured(value, "voltage"), off=Measured(abs(off), "voltage", 2))
 
     def feed_results(self, feed: float) -> tuple[Number, ...]:
         """Return the mark of a feed [m/s] as a result, where it lies on the dial."""
@@ -200,19 +213,15 @@ class Machine:
         """Return the tap nearest to a voltage [V] and how far off it is, where taps are known."""
         if self.voltage_dial is None:
             return ()
-        mark, value = self.voltage_dial.nearest(voltage)
-        off = numerals.settle(value, 6) - numerals.settle(voltage, 6)
-        id = "machine.tap" if off == 0.0 else "machine.tap-above" if off > 0.0 else "machine.tap-below"
-        shown: dict[str, object] = {"tap": Measured(value, "voltage"), "off": Measured(abs(off), "voltage", 2)}
-        words = say(id, machine=self.called(), mark=mark, **shown)
-        return (Words("voltage_tap", words, say("machine.voltage-tap")),)
+        return (Words("voltage_tap", self._tap(self.voltage_dial, voltage), say("machine.voltage-tap")),)
 
     def notes(self) -> tuple[Message, ...]:
         """Return what has to be said of the trim: that it is in the numbers, and where it holds."""
+        known = self.feed_dial is not None or self.voltage_dial is not None
         if not self.trim:
-            return (say("machine.only-named", machine=self.called()),) if self.name and not self.feed_dial else ()
+            return (say("machine.only-named", machine=self._called()),) if self.name and not known else ()
         terms = [Plain(self.trim.get(name, 1.0), 3) for name in TRIM[:2]]
-        return (say("machine.trimmed", machine=self.called(), arc=terms[0], resistance=terms[1]),)
+        return (say("machine.trimmed", machine=self._called(), arc=terms[0], resistance=terms[1]),)
 
     def carried(self) -> tuple[tuple[str, object], ...]:
         """Return the fields that another question about this machine is to be given."""

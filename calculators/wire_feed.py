@@ -152,7 +152,7 @@ def _results(given: Given, point: Point) -> tuple[object, ...]:
     else:
         low, high = point.feeds(point.current)
         label = None if given.solved_for else say("wire-feed.result.by-the-law")
-        dial = machine.feed_words(point.feed)
+        dial = machine.words(point.feed)
         results.append(Number("wire_feed_speed", point.feed, None, low, high, band, label, in_words=dial))
     if given.solved_for in ("current", "contact_tip_to_work") and "wire_feed_speed" in given.made:
         results.append(Number("wire_feed_speed", point.typed_feed))

@@ -148,8 +148,8 @@ def test_nothing_is_said_beyond_the_first_and_the_last_mark(feed, said):
     mine = machine(machine="Red box", feed_dial=MARKS)
     assert FeedDial(MARKS).mark(feed * IN_PER_MIN) is None
     assert mine.feed_results(feed * IN_PER_MIN) == ()
-    words = sentence(mine.feed_words(feed * IN_PER_MIN), CONTEXT)
-    assert words.startswith("Red box: off its dial, ") and said in words.replace("\u00a0", " ")
+    words = sentence(mine.words(feed * IN_PER_MIN), CONTEXT)
+    assert words.startswith("Red box: off the feed dial, ") and said in words.replace("\u00a0", " ")
 
 
 @given(st.lists(st.tuples(st.integers(0, 500), st.integers(30, 1500)), min_size=2, max_size=12), st.floats(0, 1))
@@ -175,9 +175,9 @@ def test_the_unit_of_the_dial_plays_no_part():
 
 
 def test_a_place_is_told_to_a_tenth_of_a_mark():
-    words = sentence(machine(feed_dial=MARKS).feed_words(216.5 * IN_PER_MIN), CONTEXT)
+    words = sentence(machine(feed_dial=MARKS).words(216.5 * IN_PER_MIN), CONTEXT)
     assert words == "Your machine: feed dial 3.1, between 3 and 5"
-    assert sentence(machine(feed_dial=MARKS).feed_words(210 * IN_PER_MIN), CONTEXT) == "Your machine: feed dial 3"
+    assert sentence(machine(feed_dial=MARKS).words(210 * IN_PER_MIN), CONTEXT) == "Your machine: feed dial 3"
     (result,) = machine(feed_dial="0=100 1000=400 in/min").feed_results(300 * IN_PER_MIN)
     assert isinstance(result, Number) and result.figures
     assert numerals.significant(result.value, result.figures) == "667"
@@ -189,12 +189,12 @@ def test_a_place_is_told_to_a_tenth_of_a_mark():
 @pytest.mark.parametrize(
     ("voltage", "said"),
     [
-        (18.0, "Red box: B (18 V)"),
-        (17.5, "Red box: B (18 V), 0.5 V above"),
-        (16.9, "Red box: A (16.5 V), 0.4 V below"),
-        (17.25, "Red box: A (16.5 V), 0.75 V below"),  # as near to both: the lower
-        (24.0, "Red box: C (19.5 V), 4.5 V below"),
-        (14.0, "Red box: A (16.5 V), 2.5 V above"),
+        (18.0, "tap B (18 V)"),
+        (17.5, "tap B (18 V, 0.5 V high)"),
+        (16.9, "tap A (16.5 V, 0.4 V low)"),
+        (17.25, "tap A (16.5 V, 0.75 V low)"),  # as near to both: the lower
+        (24.0, "tap C (19.5 V, 4.5 V low)"),
+        (14.0, "tap A (16.5 V, 2.5 V high)"),
     ],
 )
 def test_the_nearest_tap_and_how_far_it_is_off(voltage, said):
@@ -203,13 +203,22 @@ def test_the_nearest_tap_and_how_far_it_is_off(voltage, said):
     assert sentence(result.message, CONTEXT).replace("\u00a0", " ") == said
 
 
+def test_both_knobs_stand_in_one_line():
+    mine = machine(machine="Red box", feed_dial=MARKS, voltage_dial=TAPS)
+    both = sentence(mine.words(165 * IN_PER_MIN, 17.9), CONTEXT).replace("\u00a0", " ")
+    assert both == "Red box: feed dial 2, between 1 and 3; tap B (18 V, 0.1 V high)"
+    taps = sentence(machine(voltage_dial=TAPS).words(165 * IN_PER_MIN, 18.0), CONTEXT).replace("\u00a0", " ")
+    assert taps == "Your machine: tap B (18 V)"
+    assert machine(voltage_dial=TAPS).words(165 * IN_PER_MIN) is None
+
+
 def test_taps_may_stand_in_any_order():
     assert VoltageDial("C=19.5 A=16.5 B=18").nearest(17.25) == ("A", 16.5)
 
 
 def test_a_machine_of_which_nothing_is_known_says_nothing():
     mine = machine()
-    assert (mine.feed_words(0.1), mine.feed_results(0.1), mine.voltage_results(18.0)) == (None, (), ())
+    assert (mine.words(0.1), mine.feed_results(0.1), mine.voltage_results(18.0)) == (None, (), ())
     assert (mine.notes(), mine.carried()) == ((), ())
 
 

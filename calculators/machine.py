@@ -207,13 +207,15 @@ class Machine:
         found = self.feed_dial.mark(feed) if self.feed_dial is not None else None
         if found is None:
             return ()
-        return (Number("feed_mark", found[0], "dial_mark", label=say("machine.feed-mark"), figures=_figures(found[0])),)
+        label = say("machine.set", machine=self._called(), what=say("machine.feed-mark"))
+        return (Number("feed_mark", found[0], "dial_mark", label=label, figures=_figures(found[0])),)
 
     def voltage_results(self, voltage: float) -> tuple[Words, ...]:
         """Return the tap nearest to a voltage [V] and how far off it is, where taps are known."""
         if self.voltage_dial is None:
             return ()
-        return (Words("voltage_tap", self._tap(self.voltage_dial, voltage), say("machine.voltage-tap")),)
+        label = say("machine.set", machine=self._called(), what=say("machine.voltage-tap"))
+        return (Words("voltage_tap", self._tap(self.voltage_dial, voltage), label),)
 
     def notes(self) -> tuple[Message, ...]:
         """Return what has to be said of the trim: that it is in the numbers, and where it holds."""

@@ -179,7 +179,8 @@ def test_a_place_is_told_to_a_tenth_of_a_mark():
     assert words == "Your machine: feed dial 3.1, between 3 and 5"
     assert sentence(machine(feed_dial=MARKS).words(210 * IN_PER_MIN), CONTEXT) == "Your machine: feed dial 3"
     (result,) = machine(feed_dial="0=100 1000=400 in/min").feed_results(300 * IN_PER_MIN)
-    assert isinstance(result, Number) and result.figures
+    assert isinstance(result, Number) and result.figures and result.label
+    assert sentence(result.label, CONTEXT) == "Your machine: feed dial"
     assert numerals.significant(result.value, result.figures) == "667"
 
 

@@ -244,6 +244,7 @@ def _next(given: Given, reading: Reading) -> tuple[Next, ...]:
         wire = [("wire_material", reading.metal), ("wire_diameter", given.measured("wire_diameter"))]
         asked = tuple(wire) + tuple(reading.gas.carried(given)) + tuple(carried)
         questions.insert(0, Next("transfer-mode", say("arc-voltage.next.transfer-mode"), asked))
+    questions.append(Next("lead-drop", say("arc-voltage.next.lead-drop"), tuple(carried[1:])))
     return tuple(questions)
 
 

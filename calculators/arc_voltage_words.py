@@ -74,6 +74,7 @@ ENGLISH = {
     "caution.meter": "Measuring at the gun is measuring on a live wire: clip the probes on with the machine off, stand clear, second person at the trigger.",
     "caution.start": "A place to start: try it on scrap. The welding procedure (WPS) rules where there is one.",
     "next.transfer-mode": "Which transfer mode is that?",
+    "next.lead-drop": "What do leads of my length lose?",
     "next.heat-input": "How much heat goes into the weld?",
 }
 ENGLISH.update(shielding_gas.ENGLISH)

@@ -3,7 +3,7 @@
 Legs and throats are in fillet_legs.py, strengths in fillet_strength.py; here is how it is asked and told.
 """
 
-from calculators import fillet_legs, numerals, units
+from calculators import fillet_legs, numerals, ranges, units
 from calculators.contract import (
     Answer,
     Calculator,
@@ -42,6 +42,7 @@ _CARRIED = (
     ("ultimate_strength", "strength"),
     ("load_angle", "load_angle"),
 )
+_SHORT_CIRCUIT_ENDS = 6.35e-3  # m; on thicker steel the process is the first question
 _LEG_AND_THROAT_AGREE = 0.02  # a leg and a throat read off a drawing are rounded
 
 AISC_SIZES = Source(
@@ -304,7 +305,8 @@ def _next(weld: Weld) -> tuple[Next, ...]:
             ("wire_material", "mild-steel"),
             ("thickness", given.measured("thickness")),
         )
-        questions.append(Next("wire-feed", say("fillet-size.next.wire-feed"), steel))
+        onward = "process-choice" if ranges.above(weld.thickness, _SHORT_CIRCUIT_ENDS) else "settings"
+        questions.append(Next(onward, say("fillet-size.next." + onward), steel))
     questions.append(Next("preheat", say("fillet-size.next.preheat"), _to_preheat(given)))
     return tuple(questions)
 

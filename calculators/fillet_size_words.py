@@ -138,6 +138,7 @@ ENGLISH = {
     "next.carries": "What does this leg carry?",
     "next.size-up": "Check the next size up against the force",
     "next.joint-fill": "How much wire does this leg take?",
-    "next.wire-feed": "What wire feed for this steel?",
+    "next.settings": "Where do I set the machine?",
+    "next.process-choice": "Which process for steel this thick?",
     "next.preheat": "How warm must it be? That goes by the thickest part",
 }

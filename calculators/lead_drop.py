@@ -59,8 +59,8 @@ def _prepare(given: Given) -> None:
         given.fill("conductor_temperature", facts.HOT_LEAD)
     if not given.has("duty_cycle"):
         given.fill("duty_cycle", facts.HAND_DUTY)
-    if not size and not given.has("voltage_drop") and given.has("lead_length") and given.has("current"):
-        given.fill("voltage_drop", facts.LEAD_LIMIT)
+    if not size and not given.has("lead_voltage_drop") and given.has("lead_length") and given.has("current"):
+        given.fill("lead_voltage_drop", facts.LEAD_LIMIT)
 
 
 def _solve(unknown: str, values: "dict[str, Any]") -> float:
@@ -69,9 +69,9 @@ def _solve(unknown: str, values: "dict[str, Any]") -> float:
         ranges.require("conductor_area", values["conductor_area"], 8e-6, 130e-6, "m2")
     # What 1 m one way of 1 m2 resists, out and back.
     unit = conductors.loop_resistance(1.0, 1e-3, conductors.copper_resistivity(values["conductor_temperature"])) * 1e-3
-    if unknown == "voltage_drop":
+    if unknown == "lead_voltage_drop":
         return joints + values["current"] * unit * values["lead_length"] / values["conductor_area"]
-    left = values["voltage_drop"] - joints
+    left = values["lead_voltage_drop"] - joints
     if numerals.settle(left, 6) <= 0.0:
         raise Refusal("connection_drop", say("lead-drop.refusal.joints"))
     if unknown == "conductor_area":
@@ -100,13 +100,13 @@ class _Lead:
     def solved(self, unknown: str, **changed: float) -> float:
         """Return one of the four numbers from the others."""
         values: dict[str, Any] = {"connection_drop": self.joints}
-        for name in ("lead_length", "current", "conductor_area", "voltage_drop", "conductor_temperature"):
+        for name in ("lead_length", "current", "conductor_area", "lead_voltage_drop", "conductor_temperature"):
             values[name] = changed.get(name, self.given.number(name))
         return _solve(unknown, values)
 
     def drop_of(self, area: float) -> float:
         """Return what a lead of that copper would lose, [V]."""
-        return self.solved("voltage_drop", conductor_area=area)
+        return self.solved("lead_voltage_drop", conductor_area=area)
 
     def spread(self) -> tuple[float, float]:
         """Return the least and the most that the copper may resist over what was reckoned."""
@@ -163,7 +163,9 @@ def _results(given: Given, lead: _Lead) -> list[object]:
     why = "cold-to-hot" if "conductor_temperature" in given.made else "strands"
     band = say("lead-drop.band." + why)
     cable = lead.drop - lead.joints
-    drop = Number("voltage_drop", lead.drop, None, lead.joints + low * cable, lead.joints + high * cable, band)
+    drop = Number(
+        "lead_voltage_drop", lead.drop, "voltage_drop", lead.joints + low * cable, lead.joints + high * cable, band
+    )
     if lead.found:
         needed = given.number("conductor_area")
         results += [Words("cable_size", _both(needed, lead.effective)), Number("conductor_area", needed)]
@@ -174,8 +176,8 @@ def _results(given: Given, lead: _Lead) -> list[object]:
     results.append(drop)
     results.append(Number("lost_power", lead.drop * lead.current, "arc_power", figures=2))
     if not lead.found:
-        if given.solved_for == "voltage_drop" and lead.joints < facts.LEAD_LIMIT:
-            longest = lead.solved("lead_length", voltage_drop=facts.LEAD_LIMIT)
+        if given.solved_for == "lead_voltage_drop" and lead.joints < facts.LEAD_LIMIT:
+            longest = lead.solved("lead_length", lead_voltage_drop=facts.LEAD_LIMIT)
             results.append(Number("longest_lead", longest, "lead_length", figures=2))
         results.append(Words("other_system", _nearest(lead)))
     results.append(Number("steady_current", lead.steady, "current"))
@@ -205,7 +207,7 @@ def _verdict(lead: _Lead) -> Verdict:
 def _remedy(lead: _Lead, limit: Measured) -> Message:
     if lead.joints >= facts.LEAD_LIMIT:
         return say("lead-drop.remedy.joints", limit=limit)
-    area = lead.solved("conductor_area", voltage_drop=facts.LEAD_LIMIT)
+    area = lead.solved("conductor_area", lead_voltage_drop=facts.LEAD_LIMIT)
     try:
         return say("lead-drop.remedy.size", limit=limit, sizes=_both(area, lead.effective))
     except Refusal:
@@ -228,7 +230,7 @@ def _working(given: Given, lead: _Lead) -> tuple[Message, ...]:
         "needed": Measured(given.number("conductor_area"), "conductor_area", 4),
         "resistance": Plain(resistance * 1000.0, 4),
         "current": Measured(lead.current, "current", 4),
-        "limit": Measured(given.number("voltage_drop"), "voltage_drop", 4),
+        "limit": Measured(given.number("lead_voltage_drop"), "voltage_drop", 4),
         "joints": Measured(lead.joints, "voltage_drop", 3),
         "drop": Measured(lead.drop, "voltage_drop", 4),
         "power": Measured(lead.drop * lead.current, "arc_power", 4),
@@ -240,7 +242,7 @@ def _working(given: Given, lead: _Lead) -> tuple[Message, ...]:
 
 def _notes(given: Given, lead: _Lead) -> tuple[Message, ...]:
     notes = []
-    if "voltage_drop" in given.made and lead.found:
+    if "lead_voltage_drop" in given.made and lead.found:
         notes.append(say("lead-drop.note.limit", limit=Measured(facts.LEAD_LIMIT, "voltage_drop")))
     if lead.found and lead.area > given.number("conductor_area") and _heat_decides(given, lead):
         notes.append(say("lead-drop.note.heat-decides", effective=Measured(lead.effective, "current", 3)))
@@ -302,8 +304,8 @@ ENGLISH = {
     "option.cable_size.mm2-120": "120 mm²",
     "option.cable_size.other": "Another: type its copper",
     "field.conductor_area": "Copper area",
-    "field.voltage_drop": "Volts lost",
-    "hint.voltage_drop": "To find a cable, a length or a current: the most you allow.",
+    "field.lead_voltage_drop": "Volts lost",
+    "hint.lead_voltage_drop": "To find a cable, a length or a current: the most you allow.",
     "field.connection_drop": "Of that in connectors and clamp",
     "hint.connection_drop": "If measured across them under load. Blank: none.",
     "field.conductor_temperature": "Copper temperature",
@@ -312,7 +314,7 @@ ENGLISH = {
     "hint.duty_cycle": "Only for the heat of the cable. Blank: 60 %.",
     "range.conductor_area": "no welding leads are made outside that",
     "result.cable_size": "Cable for it, or thicker",
-    "result.voltage_drop": "Volts lost, out and back",
+    "result.lead_voltage_drop": "Volts lost, out and back",
     "result.lead_length": "Longest lead, one way",
     "result.current": "Most current",
     "result.lost_power": "Heat in the leads",
@@ -362,7 +364,7 @@ CALCULATOR = Calculator(
         Quantity("current", presets=("125 A", "150 A", "200 A", "250 A")),
         Choice("cable_size", _SIZES + (_OTHER,), optional=True, hint=True),
         Quantity("conductor_area", when=("cable_size", (_OTHER,))),
-        Quantity("voltage_drop", hint=True, presets=("2 V", "4 V")),
+        Quantity("lead_voltage_drop", "voltage_drop", hint=True, presets=("2 V", "4 V")),
         Quantity("connection_drop", "voltage_drop", optional=True, hint=True, high=10.0),
         Quantity("duty_cycle", optional=True, hint=True, presets=("20 %", "30 %", "60 %", "100 %")),
         Quantity(
@@ -371,9 +373,9 @@ CALCULATOR = Calculator(
     ),
     relations=(
         Relation(
-            ("lead_length", "current", "conductor_area", "voltage_drop"),
+            ("lead_length", "current", "conductor_area", "lead_voltage_drop"),
             _solve,
-            check="voltage_drop",
+            check="lead_voltage_drop",
             also=("conductor_temperature", "connection_drop"),
             agree_within=0.1,
         ),

@@ -1,6 +1,5 @@
 """Process choice: too windy, too thick, too far, too rusty; what is on the truck, and what changes."""
 
-from calculators import made
 from calculators.contract import (
     Answer,
     Calculator,
@@ -14,6 +13,7 @@ from calculators.contract import (
     Quantity,
     Verdict,
     Words,
+    carry,
     say,
 )
 from calculators.facts import processes as facts
@@ -177,9 +177,9 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
         rod = (("family", "structural"), ("thickness", thickness), ("process", "low-hydrogen-stick"))
         questions.append(Next("preheat", say("process-choice.next.preheat"), rod))
     if given.has("machine_distance"):
-        length = Measured(case.reach, "weld_length", None, given.units.get("machine_distance"))
-        questions.append(Next("lead-drop", say("process-choice.next.lead-drop"), (("lead_length", length),)))
-    return tuple([each for each in questions if each.calculator.replace("-", "_") in made.CALCULATOR_MODULES])
+        length = carry("lead_length", Measured(case.reach, "lead_length"), 0.5, 200.0)
+        questions.append(Next("lead-drop", say("process-choice.next.lead-drop"), length))
+    return tuple(questions)
 
 
 _ASKED = ("wire_material", _KNOWN)

@@ -30,6 +30,8 @@ if TYPE_CHECKING:
 _INCH = units.factor_of("in")
 _TEN_THOUSANDTH = 0.0001 * _INCH  # the last digit shown: up to half of it is no difference
 _PLATE = 0.25 * _INCH
+# Sheet that the commonest wire and mix serve: a thinner one asks for another wire first, plate for another process.
+_USUAL_WIRE = (1.5e-3, 0.25 * _INCH)  # m
 
 # One ampere for each thousandth of an inch of steel, up to 3/16 in: common practice. Below 0.030 in the sum
 # gives less than an arc on the thinnest wire holds.
@@ -352,6 +354,10 @@ def _sources(sheet: _Sheet, current: float | None) -> tuple[Source, ...]:
 
 def _next(sheet: _Sheet, current: float | None) -> tuple[Next, ...]:
     questions = []
+    material = "mild-steel" if sheet.system == "steel" else sheet.system
+    if material in ("mild-steel", "stainless") and _USUAL_WIRE[0] <= numerals.settle(sheet.thickness) <= _USUAL_WIRE[1]:
+        carried = (("wire_material", material), ("thickness", sheet.shown(sheet.thickness)))
+        questions.append(Next("settings", say("sheet-gauge.next.settings"), carried))
     if current is not None:
         shown = Measured(current, "current", 2)
         carried = (("wire_material", "mild-steel"), ("current", shown))
@@ -446,6 +452,7 @@ ENGLISH = {
     "caution.measure.galvanized": "Measure with the zinc on and the paint off: this list counts the zinc.",
     "caution.measure.tube": "Measure the wall at a cut end: burr, weld seam, paint and zinc off.",
     "caution.order": "Order stainless and structural work by thickness, not by gauge. The drawing rules.",
+    "next.settings": "Where do I set the machine for it?",
     "next.current": "What wire feed gives about {current}, the common-practice start?",
     "next.stainless": "What wire feed for stainless wire?",
     "next.aluminum": "What wire feed for aluminum wire?",

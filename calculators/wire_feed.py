@@ -61,6 +61,7 @@ _SOURCES_OF = (
     ("aluminum", (LESNEWICH, AMIN, RAMGOPAL, NAVY, MODERN_WELDING)),
 )
 _CURVE_STEPS = 8
+_OWN_GAS = (("stainless", "helium-mix"), ("aluminum", "argon"))
 
 
 # ---------------------------------------------------------------- what is asked
@@ -302,7 +303,10 @@ def _next(given: Given) -> tuple[Next, ...]:
     if given.word("filler_alloy"):
         wire.append(("filler_alloy", given.word("filler_alloy")))
     sizes = [(name, given.measured(name)) for name in ("wire_diameter", "wire_feed_speed")]
+    # Steel may run in any mix: the question takes the usual one. The others have a gas of their own.
+    arc = wire[:1] + [("gas", gas) for material, gas in _OWN_GAS if material == given.word("wire_material")]
     return (
+        Next("transfer-mode", say("wire-feed.next.transfer-mode"), tuple(arc) + tuple(sizes[:1]) + (current,)),
         Next("travel-speed", say("wire-feed.next.travel-speed"), tuple(sizes)),
         Next("heat-input", say("wire-feed.next.heat-input"), (current,)),
         Next("spool-life", say("wire-feed.next.spool-life"), tuple(wire) + tuple(sizes)),
@@ -376,6 +380,7 @@ ENGLISH = {
     "caution.stainless": "Stainless fume holds hexavalent chromium: extract it at the arc. US limit 5 µg/m³ over 8 hours (29 CFR 1910.1026).",
     "drawing.title": "Current across, wire feed up, with the band",
     "drawing.description": "The melting curve of this wire rises from {slowest} at {lowest} to {fastest} at {highest}. Your point: {wire_feed_speed} at {current}.",
+    "next.transfer-mode": "What volts, and which transfer is that?",
     "next.travel-speed": "How fast do I go at this feed?",
     "next.heat-input": "How much heat goes into the weld?",
     "next.spool-life": "How long does the spool last?",

@@ -33,7 +33,7 @@ LONG = {"lead_length": "100 ft", "current": "200 A"}
 
 def test_length_current_and_cable_give_the_loss():
     answer = ask(cable_size="awg-1-0", **LONG)
-    assert value(answer, "voltage_drop") == pytest.approx(4.88, rel=0.005)
+    assert value(answer, "lead_voltage_drop") == pytest.approx(4.88, rel=0.005)
     assert value(answer, "lost_power") == pytest.approx(976, rel=0.005)
     # 4 V ÷ 4.88 V x 100 ft = 82 ft.
     assert value(answer, "longest_lead") / 0.3048 == pytest.approx(82.0, abs=0.3)
@@ -50,15 +50,15 @@ def test_length_and_current_alone_give_the_cable_for_4_volts():
 
 def test_thinnest_cable_that_keeps_the_limit_is_named():
     """The next thinner one loses more than the limit, the named one does not."""
-    assert value(ask(cable_size="awg-1-0", **LONG), "voltage_drop") > 4.0
-    assert value(ask(cable_size="awg-2-0", **LONG), "voltage_drop") <= 4.0
-    assert value(ask(cable_size="mm2-70", **LONG), "voltage_drop") > 4.0
-    assert value(ask(cable_size="mm2-95", **LONG), "voltage_drop") <= 4.0
+    assert value(ask(cable_size="awg-1-0", **LONG), "lead_voltage_drop") > 4.0
+    assert value(ask(cable_size="awg-2-0", **LONG), "lead_voltage_drop") <= 4.0
+    assert value(ask(cable_size="mm2-70", **LONG), "lead_voltage_drop") > 4.0
+    assert value(ask(cable_size="mm2-95", **LONG), "lead_voltage_drop") <= 4.0
 
 
 def test_looser_limit_takes_a_thinner_cable():
     # 1 AWG: 200 A x 0.2 x 0.154 = 6.16 V.
-    assert ask(voltage_drop="6.2 V", **LONG)["results"]["cable_size"]["text"] == "1 AWG or 50 mm²"
+    assert ask(lead_voltage_drop="6.2 V", **LONG)["results"]["cable_size"]["text"] == "1 AWG or 50 mm²"
 
 
 def test_short_lead_is_chosen_by_its_heat():
@@ -76,11 +76,11 @@ def test_part_time_arc_heats_less():
     )
 
 
-WHOLE = {"lead_length": "100 ft", "current": "200 A", "voltage_drop": "4.876104 V", "cable_size": "awg-1-0"}
+WHOLE = {"lead_length": "100 ft", "current": "200 A", "lead_voltage_drop": "4.876104 V", "cable_size": "awg-1-0"}
 
 
 @pytest.mark.parametrize(
-    ("blank", "expected"), [("lead_length", 30.48), ("current", 200.0), ("voltage_drop", 4.876104)]
+    ("blank", "expected"), [("lead_length", 30.48), ("current", 200.0), ("lead_voltage_drop", 4.876104)]
 )
 def test_every_blank_is_found_again(blank, expected):
     typed = {name: text for name, text in WHOLE.items() if name != blank}
@@ -94,12 +94,12 @@ def test_copper_needed_is_found_again():
 
 def test_nothing_blank_is_compared():
     assert "agree:" in said(ask(**WHOLE), "notes")
-    assert "do not agree" in said(ask(**dict(WHOLE, voltage_drop="3 V")), "notes")
+    assert "do not agree" in said(ask(**dict(WHOLE, lead_voltage_drop="3 V")), "notes")
 
 
 def test_connections_take_their_share():
     with_joints = ask(cable_size="awg-1-0", connection_drop="0.6 V", **LONG)
-    assert value(with_joints, "voltage_drop") == pytest.approx(5.48, rel=0.005)
+    assert value(with_joints, "lead_voltage_drop") == pytest.approx(5.48, rel=0.005)
     assert "0.3 V to 1 V" not in said(with_joints, "notes")
     assert "0.3 V to 1 V" in said(ask(cable_size="awg-1-0", **LONG), "notes")
     # (4 - 0.6) of 4 V is left for the cable.
@@ -111,17 +111,17 @@ def test_connections_that_take_all_are_refused():
 
 
 def test_band_goes_from_cold_to_hot_unless_the_copper_is_known():
-    drop = ask(cable_size="awg-1-0", **LONG)["results"]["voltage_drop"]
+    drop = ask(cable_size="awg-1-0", **LONG)["results"]["lead_voltage_drop"]
     # Cold copper: 1 ÷ 1.216; finest strands: 1.07 ÷ 1.02.
     assert drop["low"] / drop["value"] == pytest.approx(1 / 1.216, abs=0.001)
     assert drop["high"] / drop["value"] == pytest.approx(1.07 / 1.02)
-    cold = ask(cable_size="awg-1-0", conductor_temperature="20 degC", **LONG)["results"]["voltage_drop"]
+    cold = ask(cable_size="awg-1-0", conductor_temperature="20 degC", **LONG)["results"]["lead_voltage_drop"]
     assert cold["value"] == pytest.approx(drop["low"])
     assert cold["low"] == cold["value"]
 
 
 def test_metric_band_reaches_down_to_the_number_on_the_cable():
-    drop = ask(cable_size="mm2-70", conductor_temperature="20 degC", **LONG)["results"]["voltage_drop"]
+    drop = ask(cable_size="mm2-70", conductor_temperature="20 degC", **LONG)["results"]["lead_voltage_drop"]
     # 200 A x 60.96 m x 0.272 ohm/km = 3.316 V; with the 70 mm2 it is called by and 2 % stranding 3.063 V.
     assert drop["value"] == pytest.approx(3.316, abs=0.001)
     assert drop["low"] == pytest.approx(3.063, abs=0.001)
@@ -138,7 +138,7 @@ def test_too_much_for_any_cable_is_refused():
 
 
 def test_other_copper_is_typed():
-    assert value(ask(cable_size="other", conductor_area="53.48 mm2", **LONG), "voltage_drop") == pytest.approx(
+    assert value(ask(cable_size="other", conductor_area="53.48 mm2", **LONG), "lead_voltage_drop") == pytest.approx(
         4.88, rel=0.005
     )
     assert set(errors(cable_size="other", conductor_area="1 mm2", **LONG)) == {"conductor_area"}

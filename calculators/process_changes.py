@@ -11,12 +11,8 @@ CORED = ("flux-cored-gas-shielded", SELF_SHIELDED, "metal-cored")
 _WIDEST_WIRE = 1.7e-3  # what a truck's feeder takes
 
 
-def _say(group: str, name: str) -> Message:
-    return say(group + name)
-
-
 def _row(name: str, value: object) -> tuple[object, ...]:
-    return (_say("process-choice.row.", name), value)
+    return (say("process-choice.row." + name), value)
 
 
 def _span(quantity: str, ends: tuple[float, float], figures: int) -> Message:
@@ -56,30 +52,32 @@ class Changes:
         cored = process in CORED
         slag = process in SLAG
         rows = [
-            _row("polarity", _say("process-choice.polarity.", "negative" if gasless else "positive")),
-            _row("wire", _say("process-choice.wire.", self._wire(process))),
-            _row("gas", _say("process-choice.gas.", self._gas(process))),
+            _row("polarity", say("process-choice.polarity." + ("negative" if gasless else "positive"))),
+            _row("wire", say("process-choice.wire." + self._wire(process))),
+            _row("gas", say("process-choice.gas." + self._gas(process))),
         ]
+        if gasless and self.case.structural:
+            rows.append(_row("not", say("process-choice.wire.single-pass")))
         if not gasless:
             rows.append(_row("flow", _span("gas_flow", facts.FLOW_ALUMINUM if aluminum else facts.FLOW, 2)))
         ends = [(low, high) for name, low, high in facts.TIP_TO_WORK if name == process]
         rows.append(_row("distance", _span("contact_tip_to_work", ends[0], 3)))
         rows += self._currents(process)
         rows.append(
-            _row("rolls", _say("process-choice.rolls.", "aluminum" if aluminum else "cored" if cored else "solid"))
+            _row("rolls", say("process-choice.rolls." + ("aluminum" if aluminum else "cored" if cored else "solid")))
         )
-        rows.append(_row("gun", _say("process-choice.gun.", "push" if aluminum else "drag" if slag else "either")))
-        rows.append(_row("between", _say("process-choice.between.", "slag" if slag else self.case.metal)))
+        rows.append(_row("gun", say("process-choice.gun." + ("push" if aluminum else "drag" if slag else "either"))))
+        rows.append(_row("between", say("process-choice.between." + ("slag" if slag else self.case.metal))))
         return self._table(process, rows)
 
     def _table(self, process: str, rows: list[tuple[object, ...]]) -> Table:
         if self.case.metal == "aluminum":
-            rows.append(_row("prep", _say("process-choice.prep.", "aluminum")))
+            rows.append(_row("prep", say("process-choice.prep.aluminum")))
         elif self.case.surface == "galvanized":
             low, high = [Measured(each, "joint_size", 2) for each in facts.ZINC_OFF]
             rows.append(_row("prep", say("process-choice.prep.galvanized", low=low, high=high)))
-        columns = (_say("process-choice.column.", "what"), _say("process-choice.column.", "set"))
-        caption = say("process-choice.changes", process=_say("process-choice.process.", process))
+        columns = (say("process-choice.column.what"), say("process-choice.column.set"))
+        caption = say("process-choice.changes", process=say("process-choice.process." + process))
         return Table(process.replace("-", "_"), caption, columns, tuple(rows))
 
     def _wire(self, process: str) -> str:
@@ -99,7 +97,7 @@ class Changes:
     def _currents(self, process: str) -> list[tuple[object, ...]]:
         if process != "flux-cored-gas-shielded" or self.case.metal != "mild-steel":
             asked = "none" if process in CORED else "pulse" if process == "pulse" else "settings"
-            return [_row("current", _say("process-choice.current.", asked))]
+            return [_row("current", say("process-choice.current." + asked))]
         rows: list[tuple[object, ...]] = []
         for material, mode, wires in transfer.CORNERS:
             if material == "mild-steel" and mode == "flux-cored":

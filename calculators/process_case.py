@@ -59,7 +59,7 @@ class Case:
         self.reach = given.number("machine_distance") if given.has("machine_distance") else 0.0
         self.wind = self._wind()
         if self._downhill() and self.structural and ranges.above(self.thickness, transfer.VERTICAL_DOWN_THICKEST):
-            most = Measured(transfer.VERTICAL_DOWN_THICKEST, "thickness", None, given.units.get("thickness"))
+            most = Measured(transfer.VERTICAL_DOWN_THICKEST, "joint_size", 3, given.units.get("thickness"))
             raise Refusal("position", say("process-choice.refusal.downhill", most=most))
         self.ranked = self._ranked()
 

@@ -241,7 +241,10 @@ class Case:
             self._pulse(suit)
             self._pushed(suit)
         else:
-            if transfer_limits.fit("spray", self.metal, self.thickness, self.position) != "serves":
+            fit = transfer_limits.fit("spray", self.metal, self.thickness, self.position)
+            if fit == "vertical-down":
+                suit.add(WEAK, "laps-cold")
+            elif fit == "thin":
                 suit.add(TROUBLE, "thin-aluminum")
             if suit.process == "solid-wire":
                 self._pushed(suit)

@@ -96,7 +96,8 @@ class Changes:
 
     def _currents(self, process: str) -> list[tuple[object, ...]]:
         if process != "flux-cored-gas-shielded" or self.case.metal != "mild-steel":
-            asked = "none" if process in CORED else "pulse" if process == "pulse" else "settings"
+            unknown = process in CORED or (self.case.metal == "aluminum" and not self.case.carried_by("spray"))
+            asked = "pulse" if process == "pulse" else "none" if unknown else "settings"
             return [_row("current", say("process-choice.current." + asked))]
         rows: list[tuple[object, ...]] = []
         for material, mode, wires in transfer.CORNERS:

@@ -254,6 +254,20 @@ def test_low_hydrogen_rod_never_runs_downhill_and_says_how_it_is_kept():
     assert kept["Back in time"] == "4 h in the oven before use. Wet: scrap"
 
 
+def test_settings_are_asked_for_only_where_they_answer():
+    for thickness, link in (("2 mm", False), ("1/4 in", True)):
+        typed = {"wire_material": "aluminum", "thickness": thickness, "wind": "still", "machine_distance": "8 ft"}
+        said = rows(ask(**typed), "solid-wire")["Current"]
+        assert (said == ENGLISH["current.settings"]) == link == ('href="settings?' in page(**typed))
+
+
+def test_thick_aluminum_downhill_is_not_called_thin():
+    typed = {"wire_material": "aluminum", "thickness": "1/2 in", "position": "vertical-down", "service": "other"}
+    said = why(ask(**typed, wind="still", machine_distance="8 ft"), "solid-wire")
+    assert "Thin" not in said["why"]
+    assert said["sureness"] == ENGLISH["sure.weak"]
+
+
 def test_no_range_of_current_for_aluminum_rods():
     assert "stick" not in ask(wire_material="aluminum", **PLATE)["results"]
 

@@ -1,5 +1,6 @@
 """Process choice: too windy, too thick, too far, too rusty; what is on the truck, and what changes."""
 
+from calculators import ranges
 from calculators.contract import (
     Answer,
     Calculator,
@@ -158,11 +159,14 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
     questions = []
     every = ("spray",) if case.metal == "aluminum" else ("short-circuit", "spray")
     modes = [mode for mode in every if case.carried_by(mode)]
-    if modes and ("solid-wire" in shown or "spool-gun" in shown):
+    thin = case.metal != "aluminum" and ranges.above(_THIN, case.thickness)
+    if modes and not (thin and case.metal == "stainless") and ("solid-wire" in shown or "spool-gun" in shown):
         carried = [("wire_material", case.metal), ("thickness", thickness), ("position", case.position)]
         if modes == ["spray"] and case.metal == "mild-steel":
             # The mix most trucks have does not spray; a mix in the middle of those that do.
             carried += [("gas", "argon-carbon-dioxide"), ("carbon_dioxide", "10 %")]
+        if thin:
+            carried.append(("wire_diameter", Measured(_THIN_WIRE, "wire_diameter", None, "in")))
         if given.word("wind") == "breeze":
             carried.append(("wind", "breeze"))
         if case.surface in ("rust", "galvanized"):
@@ -182,6 +186,10 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
     return tuple(questions)
 
 
+# Sheet on which the commonest wire, 0.035 in, runs too hot, and the wire that is asked about instead; common practice.
+# No stainless wire that thin has figures.
+_THIN = 1.5e-3  # m
+_THIN_WIRE = 0.5842e-3  # m; 0.023 in
 _ASKED = ("wire_material", _KNOWN)
 
 

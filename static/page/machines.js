@@ -65,6 +65,7 @@ export function watchMachines(form, ask) {
     deleted = picked();
     keepMachines(machines().filter(each => each.name !== deleted?.name));
     fill(undefined);
+    undo.focus();
   });
   undo.addEventListener('click', () => {
     const machine = deleted;
@@ -92,12 +93,16 @@ export function offerKeeping(answer) {
     keep.textContent = keep.dataset.kept ?? '';
     keep.disabled = true;
     undo.hidden = false;
+    undo.focus(); // a keyboard's place is not on what is gone
+    const spoken = document.getElementById('spoken');
+    if (spoken) spoken.textContent = keep.textContent;
   });
   undo.addEventListener('click', () => {
     keepMachines(before);
     keep.textContent = words;
     keep.disabled = false;
     undo.hidden = true;
+    keep.focus();
   });
 }
 

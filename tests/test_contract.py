@@ -318,7 +318,7 @@ def test_the_fields_of_a_machine_are_folded_below_a_picker_that_needs_script():
     read = page(WHOLE)
     folded = one(each for each in read.all("details") if "data-machine" in each.attributes)
     assert "open" not in folded.attributes
-    assert [each.attributes["name"] for each in read.all("input") if each.inside("details")] == ["remark"]
+    assert [each.attributes["name"] for each in read.all("input") if _within(each, folded)] == ["remark"]
     picker = one(each for each in read.elements if "data-machines" in each.attributes)
     assert (picker.attributes["data-machines"], "hidden" in picker.attributes) == ("remark", True)
     assert (

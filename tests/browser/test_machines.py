@@ -21,7 +21,7 @@ def away(playwright, tmp_path_factory):
             wait_until_carried(page)
             page.goto(server.address + DIALS + "&machine=Red+box")
             page.get_by_role("button", name="Keep as a machine on this phone").tap()
-            page.get_by_text("Kept on this phone").wait_for()
+            page.get_by_role("button", name="Kept on this phone").wait_for()
         server.kill()
         with open_profile(playwright, profile) as context:
             watch = Watch(context)

@@ -10,6 +10,7 @@ from calculators.contract import (
     Given,
     Measured,
     Message,
+    Next,
     Number,
     Plain,
     Quantity,
@@ -32,6 +33,7 @@ class Reply:
         self.state = state
         self.given = given
         self.errors: list[tuple[str, Message]] = []
+        self.next_questions: tuple[Next, ...] = ()  # of a refusal
         self.waiting: Message | None = None
         self.answer: Answer | None = None
         self.agreement: Message | None = None
@@ -55,6 +57,7 @@ def ask(calculator: Calculator, pairs: list[tuple[str, str]]) -> Reply:
         return _work_out(calculator, given, reply)
     except Refusal as refusal:
         reply.errors = [(refusal.field, refusal.message)]
+        reply.next_questions = refusal.next_questions
     except OutOfRange as error:
         reply.errors = [(_field_at_fault(calculator, error.name), _range_message(calculator, error, given))]
     reply.state = "problem"

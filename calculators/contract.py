@@ -363,12 +363,13 @@ class Answer:
 
 
 class Refusal(ValueError):
-    """No number, and why: the field at fault ("" if no one field is) and the sentence beside it."""
+    """No number, and why: the field at fault ("" if no one field is), the sentence beside it, what to ask instead."""
 
-    def __init__(self, field: str, message: Message) -> None:
+    def __init__(self, field: str, message: Message, next_questions: tuple[Next, ...] = ()) -> None:
         super().__init__(field + ": " + message.id)
         self.field = field
         self.message = message
+        self.next_questions = next_questions
 
 
 # ---------------------------------------------------------------- the calculator

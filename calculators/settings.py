@@ -1,15 +1,13 @@
 """Settings: where to set the machine for this metal, joint and position with what is on the truck."""
 
-from calculators import made, ranges, settings_sources, solid_wire
+from calculators import machine_fields, ranges, settings_sources, solid_wire
 from calculators.contract import (
-    UNKNOWN,
     Answer,
     Calculator,
     Choice,
     Given,
     Measured,
     Message,
-    Next,
     Number,
     Plain,
     Quantity,
@@ -20,8 +18,10 @@ from calculators.contract import (
 )
 from calculators.facts import settings as facts
 from calculators.facts import transfer
+from calculators.machine import Machine
 from calculators.settings_bead import JOINTS, LEGGED, Bead
 from calculators.settings_case import Trial, Truck
+from calculators.settings_onward import Onward, ToProcess
 from calculators.settings_refusals import Unserved
 from calculators.settings_words import ENGLISH
 from calculators.shielding_gas import FIELDS as GAS_FIELDS
@@ -33,9 +33,11 @@ from calculators.shielding_gas import MIXED
 def _prepare(given: Given) -> None:
     if not given.has("wire_diameter"):
         given.fill("wire_diameter", facts.WIRE_DIAMETER)
+    Machine(given)  # says at once what of it cannot be read
     problem = _materials(Truck(given).asked)
     if problem is not None:
-        raise Refusal(problem[0], say("settings.refusal." + problem[1]))
+        onward = ToProcess(given).questions if problem[1] in ("cored", "wind") else ()
+        raise Refusal(problem[0], say("settings.refusal." + problem[1]), onward)
 
 
 def _materials(given: Given) -> tuple[str, str] | None:
@@ -92,7 +94,7 @@ def _answer(given: Given) -> Answer:
         notes=_notes(given, trial, bead),
         cautions=_cautions(given, trial, doubts),
         sources=settings_sources.OF[trial.metal],
-        next_questions=_next(given, trial, bead),
+        next_questions=Onward(given, trial, bead).questions(),
         verdict=_verdict(trial, doubts),
     )
 
@@ -126,19 +128,18 @@ def _doubt(kind: str, doubt: str, trial: Trial) -> Message:
 
 
 def _results(given: Given, trial: Trial, bead: Bead) -> tuple[object, ...]:
-    mode = say("settings.mode." + trial.mode)
-    dialled = Measured(trial.voltage + trial.drop, "voltage", 3)
-    feed = Number(
-        "wire_feed_speed", trial.feed, None, trial.feeds[0], trial.feeds[1],
-        in_words=say("settings.dial", voltage=dialled, mode=mode, current=Measured(trial.current, "current", 3)),
-    )  # fmt: skip
-    results: list[object] = [feed, _voltage(trial)]
+    machine = Machine(given)
+    low, high = trial.feeds
+    results: list[object] = [Number("wire_feed_speed", trial.feed, None, low, high, in_words=_dialled(trial, machine))]
+    results += machine.feed_results(trial.feed)
+    results.append(_voltage(trial))
     if trial.drop:
         low, high = trial.voltages[0] + trial.drop, trial.voltages[2] + trial.drop
         results.append(
             Number("machine_voltage", trial.voltage + trial.drop, "voltage", low, high, say("settings.why.drop"))
         )
-    results.append(Words("transfer_mode", say("settings.mode-why." + trial.mode, mode=mode)))
+    results += machine.voltage_results(trial.voltage + trial.drop)
+    results.append(Words("transfer_mode", say("settings.mode-why." + trial.mode)))
     results.append(_current(given, trial))
     near, _, far = trial.law.usual_distances()
     results.append(
@@ -147,6 +148,18 @@ def _results(given: Given, trial: Trial, bead: Bead) -> tuple[object, ...]:
     results.append(_flow(given, trial))
     results.append(Words("polarity", say("settings.polarity")))
     return tuple(results + _of_bead(trial, bead))
+
+
+def _dialled(trial: Trial, machine: Machine) -> Message:
+    """Return what else is dialled, short enough for the headline, after the mark of the welder's own dial."""
+    dialled = say(
+        "settings.dial",
+        voltage=Measured(trial.voltage + trial.drop, "voltage", 3),
+        mode=say("settings.mode." + trial.mode),
+        current=Measured(trial.current, "current", 3),
+    )
+    own = machine.feed_words(trial.feed)
+    return dialled if own is None else say("settings.dial-own", own=own, dialled=dialled)
 
 
 def _voltage(trial: Trial) -> Number:
@@ -233,7 +246,7 @@ def _notes(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
         gap = Measured(bead.sizes["root_gap"], "root_gap", 3)
         notes.append(say("settings.note." + bead.joint, gap=gap))
     notes.append(say("settings.note.drop" if not trial.drop else "settings.note.tune"))
-    return tuple(notes)
+    return tuple(notes) + Machine(given).notes()
 
 
 def _cautions(given: Given, trial: Trial, doubts: list[str]) -> tuple[Message, ...]:
@@ -250,56 +263,20 @@ def _cautions(given: Given, trial: Trial, doubts: list[str]) -> tuple[Message, .
     return tuple(cautions) + (say("caution.live"), say("caution.arc"))
 
 
-def _next(given: Given, trial: Trial, bead: Bead) -> tuple[Next, ...]:
-    wire: list[tuple[str, object]] = [("wire_material", trial.metal)]
-    if trial.law.alloy:
-        wire.append(("filler_alloy", trial.law.alloy))
-    diameter: tuple[str, object] = ("wire_diameter", Measured(trial.diameter, "wire_diameter"))
-    current: tuple[str, object] = ("current", Measured(trial.current, "current"))
-    voltage: tuple[str, object] = ("voltage", Measured(trial.voltage, "voltage"))
-    feed: tuple[str, object] = ("wire_feed_speed", Measured(trial.feed, "wire_feed_speed"))
-    travel: tuple[str, object] = ("travel_speed", Measured(bead.travel, "travel_speed"))
-    distance: tuple[str, object] = ("contact_tip_to_work", Measured(trial.distance, "contact_tip_to_work"))
-    mode: tuple[str, object] = ("transfer_mode", trial.mode)
-    gas = trial.gas.carried(trial.given)
-    place: list[tuple[str, object]] = [("position", trial.position), ("thickness", given.measured("thickness"))]
-    law = [diameter, current, distance] + ([] if trial.mode == "globular" else [mode])
-    drop: object = Measured(trial.drop, "lead_voltage_drop") if given.has("lead_voltage_drop") else UNKNOWN
-    area: tuple[str, object] = ("bead_area", Measured(bead.area, "bead_area"))
-    carried = [
-        ("wire-feed", wire + law),
-        ("transfer-mode", wire + gas + [diameter, current, voltage] + place),
-        ("arc-voltage", wire[:1] + gas + [diameter, current, mode, voltage, ("lead_voltage_drop", drop)]),
-        ("travel-speed", [feed, diameter, area, ("wire_and_gas", bead.gas)]),
-        ("heat-input", [voltage, current, travel]),
-    ]
-    if bead.as_drawn:
-        carried.insert(3, ("joint-fill", bead.question() + wire[:1] + [diameter, feed]))
-    if "process_choice" in made.CALCULATOR_MODULES:
-        weather: list[tuple[str, object]] = [(name, given.word(name)) for name in ("wind", "surface")]
-        carried.append(("process-choice", wire[:1] + place + weather))
-    if trial.metal == "mild-steel" and not ranges.above(facts.CODE_STARTS, trial.thickness):
-        carried.append(("preheat", _for_preheat(trial, bead)))
-    return tuple([Next(name, say("settings.next." + name), tuple(pairs)) for name, pairs in carried])
-
-
-def _for_preheat(trial: Trial, bead: Bead) -> list[tuple[str, object]]:
-    thickness = trial.given.measured("thickness")
-    return [("family", "structural"), ("thickness", thickness), ("heat_input", Measured(bead.heat_input, "heat_input"))]
-
-
 # The same sizes as everywhere else a wire is asked for.
 _DIAMETERS = solid_wire.FIELDS[3].presets
 _GASES = GAS_FIELDS[0].options
-_TYPED = ("machine_limits", ("typed",))
-_MACHINE = (
-    Choice("machine_limits", ("none", "typed"), default="none"),
-    Quantity("largest_current", "current", optional=True, when=_TYPED, presets=("90 A", "140 A", "180 A", "210 A", "250 A")),
-    Quantity("largest_feed", "wire_feed_speed", optional=True, when=_TYPED),
-    Quantity("least_feed", "wire_feed_speed", optional=True, when=_TYPED),
-    Quantity("largest_voltage", "voltage", optional=True, when=_TYPED),
-    Quantity("least_voltage", "voltage", optional=True, when=_TYPED),
-    Quantity("lead_voltage_drop", optional=True, hint=True, when=_TYPED, presets=("1 V", "2 V", "4 V")),
+# Folded away: what most jobs leave as it is.
+_MORE = (
+    Quantity("leg", optional=True, hint=True, when=("joint", LEGGED), presets=("1/8 in", "3/16 in", "1/4 in", "5/16 in", "3 mm", "5 mm", "6 mm")),
+    Quantity("root_gap", optional=True, hint=True, when=("joint", ("square-butt", "single-v")), presets=("1/16 in", "3/32 in", "1/8 in", "2 mm", "3 mm")),
+    Choice("transfer_mode", ("short-circuit", "globular", "spray", "pulse"), optional=True),
+    Quantity("largest_current", "current", optional=True, presets=("90 A", "140 A", "180 A", "210 A", "250 A")),
+    Quantity("largest_feed", "wire_feed_speed", optional=True),
+    Quantity("least_feed", "wire_feed_speed", optional=True),
+    Quantity("largest_voltage", "voltage", optional=True),
+    Quantity("least_voltage", "voltage", optional=True),
+    Quantity("lead_voltage_drop", optional=True, hint=True, presets=("1 V", "2 V", "4 V")),
 )  # fmt: skip
 
 CALCULATOR = Calculator(
@@ -315,22 +292,22 @@ CALCULATOR = Calculator(
         ),
         Choice("joint", JOINTS, default="fillet"),
         Choice("position", transfer.EVERY, default="flat"),
-        Quantity("leg", optional=True, hint=True, when=("joint", LEGGED), presets=("1/8 in", "3/16 in", "1/4 in", "5/16 in", "3 mm", "5 mm", "6 mm")),
-        Quantity("root_gap", optional=True, hint=True, when=("joint", ("square-butt", "single-v")), presets=("1/16 in", "3/32 in", "1/8 in", "2 mm", "3 mm")),
         solid_wire.FIELDS[2],
         Quantity("wire_diameter", optional=True, hint=True, presets=_DIAMETERS),
         solid_wire.FIELDS[1],
         Choice("base_alloy", ("1100-3003", "5052", "5083", "6061", "2024-7075"), optional=True, when=("wire_material", ("aluminum",))),
         Choice("gas", _GASES, optional=True),
         GAS_FIELDS[1],
-        Choice("transfer_mode", ("short-circuit", "globular", "spray", "pulse"), optional=True),
         Choice("surface", ("clean", "rust", "galvanized"), default="clean"),
         Choice("wind", ("still", "breeze", "wind"), default="still"),
     )
-    + _MACHINE,
+    + _MORE
+    + machine_fields.FIELDS,
     prepare=_prepare,
     answer=_answer,
     english=ENGLISH,
     sources=settings_sources.ALL,
     place=18,
+    fold_from="leg",
+    machine=machine_fields.NAMES,
 )  # fmt: skip

@@ -2,7 +2,7 @@
 
 import math
 
-from calculators import numerals, ranges, starting_current, transfer_limits, voltage_lines
+from calculators import machine_fields, numerals, ranges, starting_current, transfer_limits, voltage_lines
 from calculators.contract import Given
 from calculators.facts import settings as facts
 from calculators.facts import transfer
@@ -47,6 +47,9 @@ class Trial:
         values["filler_alloy"] = self.given.word("filler_alloy")
         if self.mode != "globular":
             values["transfer_mode"] = self.mode
+        for name in machine_fields.TRIM:
+            if self.given.has(name):
+                values[name] = self.given.values[name]
         return MeltingLaw(values)
 
     # ------------------------------------------------------------ may it be run here at all

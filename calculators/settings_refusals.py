@@ -3,6 +3,7 @@
 from calculators import starting_current
 from calculators.contract import Measured, Message, Refusal, say
 from calculators.settings_case import Trial
+from calculators.settings_onward import ToProcess
 
 
 class Unserved:
@@ -20,7 +21,9 @@ class Unserved:
         field, id = trial.problem
         if id in ("no-spray", "position"):
             id = beside + id
-        self.refusal = Refusal(field, say("settings.refusal." + id, **_shown(trial, field)))
+        self.refusal = Refusal(
+            field, say("settings.refusal." + id, **_shown(trial, field)), ToProcess(trial.given).questions
+        )
 
 
 def _shown(trial: Trial, field: str) -> "dict[str, object]":

@@ -1,6 +1,6 @@
 """What settings says in English: on its own, since settings.py is long enough without it."""
 
-from calculators import shielding_gas, solid_wire
+from calculators import machine_fields, shielding_gas, solid_wire
 
 ENGLISH = {
     "title": "Settings",
@@ -50,9 +50,6 @@ ENGLISH = {
     "option.wind.still": "Still",
     "option.wind.breeze": "A breeze on the face",
     "option.wind.wind": "Wind, over 5 mph (8 km/h)",
-    "field.machine_limits": "Machine and leads",
-    "option.machine_limits.none": "Plenty, short leads",
-    "option.machine_limits.typed": "Type their limits",
     "field.lead_voltage_drop": "Volts lost in the leads",
     "hint.lead_voltage_drop": "From Lead drop, for long leads.",
     "field.largest_current": "Machine's most amps",
@@ -64,6 +61,7 @@ ENGLISH = {
     "mode.globular": "globular",
     "mode.spray": "spray",
     "dial": "{voltage}, {mode}, {current}",
+    "dial-own": "{own}; {dialled}",
     "result.wire_feed_speed": "Wire feed speed",
     "result.voltage": "Voltage at the gun",
     "result.machine_voltage": "Voltage to set on the machine",
@@ -136,6 +134,7 @@ ENGLISH = {
     "next.travel-speed": "Why this travel?",
     "next.heat-input": "Why this heat, and is it inside my limit?",
     "next.process-choice": "Would another process do it better?",
+    "next.generator-size": "Will generator or outlet carry it?",
     "next.preheat": "How warm first?",
     "refusal.cored": "No melting law is known for cored wire. Use its data sheet, or see Process choice",
     "refusal.pulse": "Pulse runs on the machine's own program: set that by metal, wire and gas",
@@ -174,4 +173,6 @@ ENGLISH = {
 }
 ENGLISH.update(solid_wire.ENGLISH)
 ENGLISH.update(shielding_gas.ENGLISH)
+ENGLISH.update(machine_fields.ENGLISH)
+ENGLISH.update(machine_fields.VOLTAGE_ENGLISH)
 ENGLISH["field.wire_material"] = "Metal"

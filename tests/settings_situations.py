@@ -69,7 +69,7 @@ SITUATIONS: tuple[tuple[str, str, str, str, Bounds, Bounds, tuple[str, ...]], ..
     (
         "long leads off a small generator",
         "the machine gives 110 A, which 1/8 in takes, and its volts stand above those at the gun",
-        "thickness=1/8 in; machine_limits=typed; largest_current=110 A; lead_voltage_drop=3 V",
+        "thickness=1/8 in; largest_current=110 A; lead_voltage_drop=3 V",
         "Short-circuit",
         (94, 110),
         (15.5, 19.5),
@@ -241,7 +241,7 @@ SITUATIONS: tuple[tuple[str, str, str, str, Bounds, Bounds, tuple[str, ...]], ..
     (
         "quarter-inch on a 200 A machine",
         "with 90/10 aboard the machine just reaches spray",
-        f"thickness=1/4 in; machine_limits=typed; largest_current=205 A; {SPRAY}",
+        f"thickness=1/4 in; largest_current=205 A; {SPRAY}",
         "Spray",
         (180, 205),
         (24, 29),
@@ -250,7 +250,7 @@ SITUATIONS: tuple[tuple[str, str, str, str, Bounds, Bounds, tuple[str, ...]], ..
     (
         "sheet on a household outlet",
         "a 90 A machine does 16 gauge",
-        "thickness=0.0598 in; wire_diameter=0.030 in; machine_limits=typed; largest_current=90 A; largest_voltage=19 V",
+        "thickness=0.0598 in; wire_diameter=0.030 in; largest_current=90 A; largest_voltage=19 V",
         "Short-circuit",
         (50, 75),
         (14, 17),
@@ -338,7 +338,7 @@ REFUSED: tuple[tuple[str, str, str, tuple[str, ...]], ...] = (
     ("flux-cored wire", "thickness=1/4 in; wire_kind=flux-cored", "wire_kind", ("data sheet", "Process choice")),
     (
         "machine too small",
-        "thickness=1/4 in; machine_limits=typed; largest_current=90 A",
+        "thickness=1/4 in; largest_current=90 A",
         "largest_current",
         ("another machine",),
     ),
@@ -350,7 +350,7 @@ REFUSED: tuple[tuple[str, str, str, tuple[str, ...]], ...] = (
     ("square butt in plate", "thickness=3/8 in; joint=square-butt", "joint", ("Bevel",)),
     (
         "tap too high for sheet",
-        "thickness=0.0598 in; machine_limits=typed; least_voltage=19 V",
+        "thickness=0.0598 in; least_voltage=19 V",
         "least_voltage",
         ("another machine",),
     ),

@@ -5,12 +5,11 @@ import urllib.parse
 
 import pytest
 
-from calculators import settings
+from calculators import asking, settings
 from calculators.facts import settings as facts
 from tests import walking
 from tests.settings_situations import REFUSED, SITUATIONS
 
-LIMITED = {"machine_limits": "typed"}
 SIX_FIGURES = 2e-5  # what a link carries
 
 
@@ -154,7 +153,7 @@ def test_stainless_runs_cooler():
 
 
 def test_lead_drop_raises_the_machine_and_not_the_arc():
-    plain, long = ask(thickness="1/8 in"), ask(thickness="1/8 in", lead_voltage_drop="3 V", **LIMITED)
+    plain, long = ask(thickness="1/8 in"), ask(thickness="1/8 in", lead_voltage_drop="3 V")
     assert value(long, "voltage") == value(plain, "voltage")
     assert value(long, "machine_voltage") == pytest.approx(value(plain, "voltage") + 3.0)
     assert value(long, "arc_energy") == value(plain, "arc_energy")
@@ -162,19 +161,19 @@ def test_lead_drop_raises_the_machine_and_not_the_arc():
 
 
 def test_most_volts_hold_the_voltage_down():
-    answer = ask(thickness="1/8 in", largest_voltage="17.5 V", **LIMITED)
+    answer = ask(thickness="1/8 in", largest_voltage="17.5 V")
     assert value(answer, "voltage") == pytest.approx(17.5)
-    behind_leads = ask(thickness="1/8 in", largest_voltage="20 V", lead_voltage_drop="2.5 V", **LIMITED)
+    behind_leads = ask(thickness="1/8 in", largest_voltage="20 V", lead_voltage_drop="2.5 V")
     assert value(behind_leads, "voltage") == pytest.approx(17.5)
 
 
 def test_slowest_feed_holds_the_current_up():
-    answer = ask(thickness="0.0598 in", wire_diameter="0.030 in", least_feed="150 in/min", **LIMITED)
+    answer = ask(thickness="0.0598 in", wire_diameter="0.030 in", least_feed="150 in/min")
     assert value(answer, "wire_feed_speed") == pytest.approx(150.0, rel=0.02)
 
 
 def test_fastest_feed_holds_the_current_down():
-    answer = ask(thickness="3/16 in", largest_feed="300 in/min", **LIMITED)
+    answer = ask(thickness="3/16 in", largest_feed="300 in/min")
     assert value(answer, "wire_feed_speed") == pytest.approx(300.0, rel=0.02)
     assert value(answer, "wire_feed_speed") <= 300.0
 
@@ -244,3 +243,76 @@ def test_rule_for_wire_and_sheet_is_what_its_comment_says():
     assert "verdict" not in ask(thickness="0.0598 in", wire_diameter="0.035 in")
     assert "verdict" not in ask(thickness="0.0239 in", wire_diameter="0.023 in")
     assert facts.HOT < facts.TOO_HOT
+
+
+# ---------------------------------------------------------------- where it leads, and whose machine
+
+
+def links(text):
+    """Return (calculator, what it is asked) of every next question on the page."""
+    page = walking.reply("/settings", typed(text)).body
+    nav = page.partition('class="next"')[2].partition("</nav>")[0]
+    found = []
+    for part in nav.split('href="')[1:]:
+        calculator, _, query = part.partition('"')[0].replace("&amp;", "&").partition("?")
+        found.append((calculator, urllib.parse.parse_qsl(query)))
+    return found
+
+
+@pytest.mark.parametrize("situation", SITUATIONS, ids=[each[0] for each in SITUATIONS])
+def test_every_next_question_takes_what_it_is_given(situation):
+    found = links(situation[2])
+    assert {"wire-feed", "transfer-mode", "arc-voltage", "travel-speed", "heat-input"} <= {name for name, _ in found}
+    for calculator, pairs in found:
+        state = asking.ask(walking.calculator(calculator), pairs).state
+        assert state in ("answer", "waiting"), (calculator, pairs)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "thickness=1/2 in",
+        "thickness=1/2 in; position=vertical-up",
+        "thickness=1/8 in; wind=wind",
+        "thickness=1/4 in; wire_kind=flux-cored",
+        "wire_material=aluminum; thickness=1/16 in",
+    ],
+)
+def test_refusal_leads_to_another_process(text):
+    assert walking.reply("/settings", typed(text)).body.count('class="summary"') > 0
+    [(calculator, pairs)] = links(text)
+    assert calculator == "process-choice"
+    answer = asking.ask(walking.calculator(calculator), pairs)
+    assert answer.state == "answer", answer.errors
+
+
+MACHINE = {"machine": "Shop", "feed_dial": "1=100 5=300 in/min", "voltage_dial": "A=16 B=18 C=20 V"}
+
+
+def test_own_dial_is_told():
+    answer = ask(thickness="1/8 in", **MACHINE)
+    # 100 to 300 in/min over four marks: 50 in/min a mark.
+    mark = 1.0 + (value(answer, "wire_feed_speed") - 100.0) / 50.0
+    assert value(answer, "feed_mark") == pytest.approx(mark)
+    assert "B" in answer["results"]["voltage_tap"]["text"]
+    assert "feed_mark" not in ask(thickness="1/8 in")["results"]
+
+
+def test_tap_makes_good_what_the_leads_lose():
+    answer = ask(thickness="1/8 in", lead_voltage_drop="2 V", **MACHINE)
+    assert "C" in answer["results"]["voltage_tap"]["text"]
+
+
+def test_own_trim_is_in_the_feed_and_carried():
+    trim = {"arc_term": "1.1", "resistance_term": "1.1", "trim_band": "8 %"}
+    plain, own = ask(thickness="1/8 in"), ask(thickness="1/8 in", **trim)
+    assert value(own, "wire_feed_speed") == pytest.approx(1.1 * value(plain, "wire_feed_speed"))
+    text = "thickness=1/8 in; arc_term=1.1; resistance_term=1.1; trim_band=8 %"
+    feed = api("wire-feed", onward(text, "wire-feed"))["results"]["wire_feed_speed"]
+    for end in ("value", "low", "high"):
+        assert feed[end] == pytest.approx(own["results"]["wire_feed_speed"][end], rel=SIX_FIGURES)
+
+
+def test_trim_of_other_wire_is_refused():
+    refused = ask(status=422, wire_material="stainless", thickness="1/8 in", arc_term="1.1", trim_material="mild-steel")
+    assert list(refused["errors"]) == ["trim_material"]

@@ -41,7 +41,8 @@ def answer(filled: Filled) -> str:
 
 def _problem(filled: Filled) -> str:
     typing = tag("p", filled.text(say("answer.typing")), 'class="still-typing" hidden')
-    return tag("div", _summary(filled, "") + typing, 'class="headline problem"')
+    problem = tag("div", _summary(filled, "") + typing, 'class="headline problem"')
+    return problem + _next(filled, filled.reply.next_questions)
 
 
 def _summary(filled: Filled, attributes: str) -> str:

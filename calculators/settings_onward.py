@@ -1,0 +1,79 @@
+"""Where a setting leads on: to the calculator behind each number, and to another process."""
+
+from calculators import machine_fields, ranges
+from calculators.contract import UNKNOWN, Given, Measured, Next, say
+from calculators.facts import settings as facts
+from calculators.machine import Machine
+from calculators.settings_bead import Bead
+from calculators.settings_case import Trial
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    Pairs = list[tuple[str, object]]
+
+
+class ToProcess:
+    """The question which process does it, with what is known of the job; `questions` is none where nothing is."""
+
+    def __init__(self, given: Given) -> None:
+        self.questions: tuple[Next, ...] = ()
+        if not given.has("thickness"):
+            return
+        pairs: Pairs = [(name, given.word(name)) for name in ("wire_material", "position", "wind")]
+        pairs.append(("thickness", given.measured("thickness")))
+        if given.word("wire_material") == "mild-steel":
+            pairs.append(("surface", given.word("surface")))
+        self.questions = (Next("process-choice", say("settings.next.process-choice"), tuple(pairs)),)
+
+
+class Onward:
+    """The questions after an answer, each with its values."""
+
+    def __init__(self, given: Given, trial: Trial, bead: Bead) -> None:
+        self.given = given
+        self.trial = trial
+        self.bead = bead
+        self.wire: Pairs = [("wire_material", trial.metal)]
+        self.diameter: Pairs = [("wire_diameter", Measured(trial.diameter, "wire_diameter"))]
+        self.current: Pairs = [("current", Measured(trial.current, "current"))]
+        self.voltage: Pairs = [("voltage", Measured(trial.voltage, "voltage"))]
+        self.feed: Pairs = [("wire_feed_speed", Measured(trial.feed, "wire_feed_speed"))]
+        self.alloy: Pairs = [("filler_alloy", trial.law.alloy)] if trial.law.alloy else []
+
+    def questions(self) -> tuple[Next, ...]:
+        """Return them in the order of the numbers."""
+        trial, bead = self.trial, self.bead
+        found = [("wire-feed", self._law()), ("transfer-mode", self._transfer()), ("arc-voltage", self._arc())]
+        if bead.as_drawn:
+            found.append(("joint-fill", bead.question() + self.wire + self.diameter + self.feed))
+        area: Pairs = [("bead_area", Measured(bead.area, "bead_area")), ("wire_and_gas", bead.gas)]
+        found.append(("travel-speed", self.feed + self.diameter + area))
+        heat: Pairs = [("travel_speed", Measured(bead.travel, "travel_speed"))]
+        found.append(("heat-input", self.voltage + self.current + heat))
+        found.append(("generator-size", self.voltage + self.current))
+        if trial.metal == "mild-steel" and not ranges.above(facts.CODE_STARTS, trial.thickness):
+            plate: Pairs = [("family", "structural"), ("thickness", self.given.measured("thickness"))]
+            found.append(("preheat", plate + [("heat_input", Measured(bead.heat_input, "heat_input"))]))
+        asked = tuple([Next(name, say("settings.next." + name), tuple(pairs)) for name, pairs in found])
+        return asked + ToProcess(self.given).questions
+
+    def _mode(self) -> "Pairs":
+        return [("transfer_mode", self.trial.mode)]
+
+    def _law(self) -> "Pairs":
+        trial = self.trial
+        machine = [pair for pair in Machine(self.given).carried() if pair[0] in machine_fields.FEED_NAMES]
+        distance: Pairs = [("contact_tip_to_work", Measured(trial.distance, "contact_tip_to_work"))]
+        mode = [] if trial.mode == "globular" else self._mode()
+        return self.wire + self.alloy + self.diameter + self.current + distance + mode + machine
+
+    def _transfer(self) -> "Pairs":
+        place: Pairs = [("position", self.trial.position), ("thickness", self.given.measured("thickness"))]
+        gas = self.trial.gas.carried(self.trial.given)
+        return self.wire + self.alloy + gas + self.diameter + self.current + self.voltage + place
+
+    def _arc(self) -> "Pairs":
+        known = self.given.has("lead_voltage_drop")
+        drop: Pairs = [("lead_voltage_drop", Measured(self.trial.drop, "lead_voltage_drop") if known else UNKNOWN)]
+        gas = self.trial.gas.carried(self.trial.given)
+        return self.wire + gas + self.diameter + self.current + self._mode() + self.voltage + drop

@@ -61,6 +61,8 @@ def _materials(given: Given) -> tuple[str, str] | None:
         return "filler_alloy", "4043-on-5083"
     if metal == "aluminum" and given.word("transfer_mode") in ("short-circuit", "globular"):
         return "transfer_mode", "aluminum-mode"
+    if metal == "stainless" and given.word("transfer_mode") == "globular":
+        return "transfer_mode", "no-globular"
     return ("wind", "wind") if given.word("wind") == "wind" else _of_joint(given)
 
 

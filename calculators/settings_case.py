@@ -58,8 +58,11 @@ class Trial:
         word = transfer_limits.fit(self.mode, self.metal, self.thickness, self.position)
         if word in ("position", "vertical-down"):
             return "position", word
-        if self.mode == "spray" and not transfer_limits.sprays(self.metal, self.gas.word, self.gas.share):
+        sprays = transfer_limits.sprays(self.metal, self.gas.word, self.gas.share)
+        if self.mode == "spray" and not sprays:
             return "gas", "no-spray"
+        if self.mode == "globular" and sprays:
+            return "transfer_mode", "no-globular"
         if word in ("thin", "thick"):
             return "thickness", word
         if word == "cold-lap":
@@ -84,7 +87,8 @@ class Trial:
                 return "wire_diameter", "no-spray-wire"
             self.lowest = transition[2]
         self._stick_out()
-        limit = self.law.current_limits(self.extension)[1]
+        least, limit = self.law.current_limits(self.extension)
+        self.lowest = max(self.lowest, least)
         self.highest = min(top, limit) if self.mode == "short-circuit" else limit
         return ("gas", "out-of-reach") if ranges.above(self.lowest, self.highest) else None
 
@@ -161,7 +165,8 @@ class Trial:
         self.voltage = usual[1]
         if self.given.has("largest_voltage"):
             most = self.given.number("largest_voltage") - self.drop
-            if ranges.above(usual[0], most):
+            # With fewer volts than usual globular begins to short.
+            if ranges.above(usual[1] if self.mode == "globular" else usual[0], most):
                 return "largest_voltage", "too-few-volts"
             self.voltage = min(self.voltage, most)
         if self.given.has("least_voltage"):

@@ -1,9 +1,10 @@
 """Where a setting leads on: to the calculator behind each number, and to another process."""
 
-from calculators import machine_fields, ranges
+from calculators import machine_fields, ranges, transfer_limits
 from calculators.contract import UNKNOWN, Given, Measured, Next, say
 from calculators.facts import settings as facts
 from calculators.machine import Machine
+from calculators.ranges import OutOfRange
 from calculators.settings_bead import Bead
 from calculators.settings_case import Trial
 
@@ -43,19 +44,32 @@ class Onward:
     def questions(self) -> tuple[Next, ...]:
         """Return them in the order of the numbers."""
         trial, bead = self.trial, self.bead
-        found = [("wire-feed", self._law()), ("transfer-mode", self._transfer()), ("arc-voltage", self._arc())]
+        found = [("wire-feed", self._law())]
+        if self._has_borders():
+            found.append(("transfer-mode", self._transfer()))
+        found.append(("arc-voltage", self._arc()))
         if bead.as_drawn:
             found.append(("joint-fill", bead.question() + self.wire + self.diameter + self.feed))
         area: Pairs = [("bead_area", Measured(bead.area, "bead_area")), ("wire_and_gas", bead.gas)]
         found.append(("travel-speed", self.feed + self.diameter + area))
         heat: Pairs = [("travel_speed", Measured(bead.travel, "travel_speed"))]
         found.append(("heat-input", self.voltage + self.current + heat))
+        found.append(("duty-cycle", self.current))
         found.append(("generator-size", self.voltage + self.current))
         if trial.metal == "mild-steel" and not ranges.above(facts.CODE_STARTS, trial.thickness):
             plate: Pairs = [("family", "structural"), ("thickness", self.given.measured("thickness"))]
             found.append(("preheat", plate + [("heat_input", Measured(bead.heat_input, "heat_input"))]))
         asked = tuple([Next(name, say("settings.next." + name), tuple(pairs)) for name, pairs in found])
         return asked + ToProcess(self.given).questions
+
+    def _has_borders(self) -> bool:
+        """Return whether transfer-mode knows where this wire sprays: thin ones, it does not."""
+        trial = self.trial
+        try:
+            transfer_limits.transition_current(trial.metal, trial.diameter, trial.gas.word, trial.gas.share)
+        except OutOfRange:
+            return False
+        return True
 
     def _mode(self) -> "Pairs":
         return [("transfer_mode", self.trial.mode)]

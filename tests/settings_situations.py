@@ -345,6 +345,12 @@ REFUSED: tuple[tuple[str, str, str, tuple[str, ...]], ...] = (
     ("wind", "thickness=1/8 in; wind=wind", "wind", ("Screen", "self-shielded", "stick", "Process choice")),
     ("downhill on 1/4 in", "thickness=1/4 in; position=vertical-down", "position", ("Go up",)),
     ("sprayed overhead", f"thickness=1/4 in; position=overhead; transfer_mode=spray; {SPRAY}", "position", ("pulse",)),
+    (
+        "globular in spray gas",
+        f"thickness=3/8 in; wire_diameter=0.045 in; transfer_mode=globular; {SPRAY}",
+        "transfer_mode",
+        ("spray",),
+    ),
     ("thin aluminum", "wire_material=aluminum; thickness=1/16 in", "thickness", ("pulse", "TIG")),
     ("foil", "thickness=0.02 in; wire_diameter=0.023 in", "thickness", ("pulse", "TIG")),
     ("square butt in plate", "thickness=3/8 in; joint=square-butt", "joint", ("Bevel",)),

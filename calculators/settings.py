@@ -160,7 +160,7 @@ def _dialled(trial: Trial, machine: Machine) -> Message:
         mode=say("settings.mode." + trial.mode),
         current=Measured(trial.current, "current", 3),
     )
-    own = machine.feed_words(trial.feed)
+    own = machine.words(trial.feed, trial.voltage + trial.drop)
     return dialled if own is None else say("settings.dial-own", own=own, dialled=dialled)
 
 

@@ -43,7 +43,7 @@ ENGLISH = {
     "option.gas.argon-oxygen": "Argon with up to 5 % oxygen",
     "option.gas.argon": "Argon",
     "option.gas.carbon-dioxide": "Carbon dioxide alone",
-    "option.gas.helium-mix": "Helium mix for stainless (90 He, 7.5 Ar, 2.5 CO₂)",
+    "option.gas.helium-mix": "Helium mix (90 % He)",
     "field.carbon_dioxide": "Carbon dioxide in the mix",
     "hint.carbon_dioxide": "Blank takes 25 %.",
 }

@@ -71,10 +71,10 @@ def test_an_address_that_is_not_in_the_book_says_so(truck, no_signal):
 def test_a_question_is_found_by_the_welder_s_word_while_typing(truck, no_signal):
     page = visit(truck[0], truck[1].address)
     page.locator("#find").press_sequentially("stickout", delay=15)
+    page.get_by_role("status").get_by_text("Found: 1", exact=True).wait_for()
     found = page.locator("#questions > .questions strong")
-    found.first.wait_for()
-    assert found.first.inner_text() == "Wire feed and current"
-    found.first.tap()
+    assert found.all_inner_texts() == ["Wire feed and current"]
+    found.tap()
     page.wait_for_selector("form[data-calculator=wire-feed]")
 
 

@@ -228,7 +228,6 @@ def _working(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
         "mode": say("settings.mode." + trial.mode),
         "distance": Measured(trial.distance, "contact_tip_to_work", 3, "mm"),
         "feed": Measured(trial.feed, "wire_feed_speed", 3),
-        "percent": Plain(trial.law.half_band * 100.0, 2),
     }
     lines = [say("settings.working." + line, **shown) for line in ("wanted", "held", "feed")]
     if bead.passes > 1:
@@ -237,7 +236,7 @@ def _working(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
 
 
 def _notes(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
-    notes = []
+    notes = [say("settings.note.feed", percent=Plain(trial.law.half_band * 100.0, 2))]
     if "wire_diameter" in given.made:
         notes.append(say("settings.note.wire", diameter=Measured(trial.diameter, "wire_diameter")))
     if not given.word("gas") or "carbon_dioxide" in trial.given.made:

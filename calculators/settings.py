@@ -153,7 +153,7 @@ def _results(given: Given, trial: Trial, bead: Bead) -> tuple[object, ...]:
 
 
 def _dialled(trial: Trial, machine: Machine) -> Message:
-    """Return what else is dialled, short enough for the headline, after the mark of the welder's own dial."""
+    """Return what else is dialled, short enough for the headline, before the marks of the welder's own machine."""
     dialled = say(
         "settings.dial",
         voltage=Measured(trial.voltage + trial.drop, "voltage", 3),

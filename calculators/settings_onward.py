@@ -35,7 +35,9 @@ class Onward:
         self.trial = trial
         self.bead = bead
         self.wire: Pairs = [("wire_material", trial.metal)]
-        self.diameter: Pairs = [("wire_diameter", Measured(trial.diameter, "wire_diameter"))]
+        # As typed: rounded in another unit it may fall outside the table of its wire.
+        unit = given.units.get("wire_diameter") if "wire_diameter" in given.typed else "in"
+        self.diameter: Pairs = [("wire_diameter", Measured(trial.diameter, "wire_diameter", None, unit))]
         self.current: Pairs = [("current", Measured(trial.current, "current"))]
         self.voltage: Pairs = [("voltage", Measured(trial.voltage, "voltage"))]
         self.feed: Pairs = [("wire_feed_speed", Measured(trial.feed, "wire_feed_speed"))]

@@ -140,6 +140,11 @@ def test_other_calculators_say_the_same_of_random_jobs():
     assert wrong == []
 
 
+def test_metric_wire_keeps_its_size_on_the_way():
+    # 1.2 mm is where a table of wires begins anew: 0.0472441 in would be thicker.
+    assert contradictions(typed("thickness=0.0747 in; wire_diameter=1.2 mm")) == []
+
+
 def test_contradiction_would_be_found(monkeypatch):
     """Of a formula of its own, since a change to a shared one would show nowhere."""
 

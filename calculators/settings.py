@@ -132,7 +132,9 @@ def _doubt(kind: str, doubt: str, trial: Trial) -> Message:
 def _results(given: Given, trial: Trial, bead: Bead) -> tuple[object, ...]:
     machine = Machine(given)
     low, high = trial.feeds
-    results: list[object] = [Number("wire_feed_speed", trial.feed, None, low, high, in_words=_dialled(trial, machine))]
+    why = say("settings.why.feed", percent=Plain(trial.law.half_band * 100.0, 2))
+    dialled = _dialled(trial, machine)
+    results: list[object] = [Number("wire_feed_speed", trial.feed, None, low, high, why, in_words=dialled)]
     results += machine.feed_results(trial.feed)
     results.append(_voltage(trial))
     if trial.drop:
@@ -205,7 +207,7 @@ def _of_bead(trial: Trial, bead: Bead) -> list[object]:
     found.append(Number("passes", float(bead.passes), "count", figures=6))
     if not one:
         low, high = bead.areas
-        found.append(Number("bead_area", bead.area, None, low, high, None if legged else why, figures=3))
+        found.append(Number("bead_area", bead.area, None, low, high, why, figures=3))
     low, high = bead.travels
     found.append(Number("travel_speed", bead.travel, None, low, high, say("settings.why.travel"), figures=3))
     low, high = bead.arc_energies
@@ -236,7 +238,7 @@ def _working(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
 
 
 def _notes(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
-    notes = [say("settings.note.feed", percent=Plain(trial.law.half_band * 100.0, 2))]
+    notes = []
     if "wire_diameter" in given.made:
         notes.append(say("settings.note.wire", diameter=Measured(trial.diameter, "wire_diameter")))
     if not given.word("gas") or "carbon_dioxide" in trial.given.made:

@@ -182,7 +182,13 @@ def _entry(filled: Filled, field: Field, name: str, typed: str, unit: str) -> st
     out += _hint_and_error(filled, field, name)
     mode = ' inputmode="decimal"' if isinstance(field, Quantity) and field.low >= 0 else ""
     box = (
-        '<input type="text" placeholder=" " id="' + name + '" name="' + name + '" value="' + escape(typed) + '" autocomplete="off"'
+        '<input type="text" placeholder=" " id="'
+        + name
+        + '" name="'
+        + name
+        + '" value="'
+        + escape(typed)
+        + '" autocomplete="off"'
         ' autocapitalize="off" spellcheck="false"'
         + mode
         + " "

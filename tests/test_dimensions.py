@@ -52,6 +52,8 @@ EMPIRICAL = {
     "gas_density.mean_molar_mass": MATERIAL,
     "gas_density.pressure_for_density": REAL_GAS,
     "gas_density.reference_density": REAL_GAS,
+    "gas_mixture.mixture_density": MATERIAL,
+    "gas_mixture.mixture_viscosity": MATERIAL,
     "gauge_tables.gauges_within_tolerance": GAUGE,
     "gauge_tables.mass_per_area_of_gauge": GAUGE,
     "gauge_tables.mill_tolerance": GAUGE,

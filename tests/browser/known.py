@@ -61,6 +61,8 @@ KNOWN = {
         10.0,
         "in",
     ),
+    # ISO 14175:2008, table 2: 82 argon and 18 carbon dioxide is M21; that M21 begins above 15 % was seen quoted.
+    "gas-blend": Known((("carbon_dioxide", "18", ""),), 0, 0, "", "M21: oxidizing"),
     # 1/2 in fillet, bare triangle: 0.424 lb/ft at 0.283 lb/in3, 0.425 at 7850 kg/m3. Standing: published (a handbook's
     # worked example), by hand.
     "joint-fill": Known((("leg", "1/2", "in"), ("overweld_factor", "1", "")), 0.424, 0.426, "lb/ft"),

@@ -128,6 +128,14 @@ _ALL = (
     _q("dial_mark", ("",), "", "", 0.0, 1000.0),
     _q("trim_factor", ("",), "", "", 0.5, 2.0),
     _q("wind_speed", ("mph", "km/h"), "km/h", "mph", 0.0, 100.0),
+    _q("nozzle_bore", _THICK, "mm", "in", 6.0, 32.0),
+    _q("inlet_pressure", ("psi", "bar"), "bar", "psi", 0.0, 20.0),
+    _q("leak_rate", ("ft3/h", "L/h"), "L/h", "ft3/h", 0.0, 1000000.0, figures=2),
+    _q("hose_bore", _THICK, "mm", "in", 2.0, 20.0),
+    _q("hose_length", ("ft", "m"), "m", "ft", 0.5, 100.0),
+    _q("leak_time", ("h", "min"), "h", "h", 0.01, 1000.0),
+    _q("fill_price", ("",), "", "", 0.01, 100000.0),
+    _q("monthly_cost", ("",), "", "", 0.0, 1e9, figures=2),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

@@ -74,6 +74,8 @@ EMPIRICAL = {
     "preheat_methods.preheat_by_cet": FITTED,
     "preheat_methods.seferian_carbon": FITTED,
     "preheat_methods.seferian_preheat": FITTED,
+    "nozzle_flow.most_flow": SHOP_RULE,
+    "nozzle_flow.usual_flow": SHOP_RULE,
     "part_mass.metal_density": MATERIAL,
     "pipe_sizes.pipe_outside_diameter": PIPE,
     "pipe_sizes.pipe_wall": PIPE,

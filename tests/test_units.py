@@ -54,6 +54,7 @@ EXACT = (
     ("L/min", Fraction(1, 60000)),
     ("ft3", (_INCH * 12) ** 3),
     ("ft3/h", (_INCH * 12) ** 3 / 3600),
+    ("L/h", Fraction(1, 3600000)),
     ("lb", _POUND),
     ("lb/ft2", _POUND / (_INCH * 12) ** 2),
     ("psi", _POUND * Fraction("9.80665") / _INCH**2),
@@ -221,6 +222,10 @@ KINDS = {
     "resistance": "ohm",
     "cycle": "dimensionless",
     "altitude": "meter",
+    "bore": "meter",
+    "leak_rate": "meter**3/second",
+    "price": "dimensionless",
+    "cost": "dimensionless",
 }
 QUANTITIES = quantities._ALL
 

@@ -57,6 +57,7 @@ UNITS = (
     ("mohm", "milliohm"),
     ("mph", "mile/hour"),
     ("km/h", "kilometer/hour"),
+    ("L/h", "liter/hour"),
     ("%", "percent"),
     ("", "dimensionless"),
 )
@@ -151,6 +152,7 @@ SPELLINGS = {
     "hrs": "h",
     "hour": "h",
     "hours": "h",
+    "l/h": "L/h",
     "ohms": "ohm",
     "milliohm": "mohm",
     "milliohms": "mohm",

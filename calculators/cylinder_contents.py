@@ -8,6 +8,7 @@ liquid_carbon_dioxide.py.
 from calculators import ranges
 from calculators.facts.gas_state import REFERENCE_TEMPERATURE, STANDARD_ATMOSPHERE
 from calculators.gas_density import (
+    CARBON_DIOXIDE,
     HIGHEST_GAUGE_PRESSURE,
     HIGHEST_PRESSURE,
     HIGHEST_TEMPERATURE,
@@ -103,7 +104,11 @@ def expanded_volume(cylinder_water_volume: float, density_in_cylinder: float, de
 
 
 def gas_volume_in_cylinder(
-    cylinder_water_volume: float, pressure_absolute: float, temperature: float, carbon_dioxide_fraction: float
+    cylinder_water_volume: float,
+    pressure_absolute: float,
+    temperature: float,
+    second_fraction: float,
+    second_gas: str = CARBON_DIOXIDE,
 ) -> float:
     """Return the gas in a cylinder as a volume at the reference state (empirical: plain floats in SI).
 
@@ -117,8 +122,10 @@ def gas_volume_in_cylinder(
         Absolute pressure, [Pa]; 0 to 300e5 + 1 atm.
     temperature : float
         Temperature of the gas, not of the air, [K]; 253.15 to 323.15 (-20 to 50 degC).
-    carbon_dioxide_fraction : float
-        Carbon dioxide by volume, [-]; 0 to 0.30.
+    second_fraction : float
+        Fraction of the second gas by volume, [-]; 0 to 0.30, of helium and nitrogen to 1.
+    second_gas : str, optional
+        What argon is mixed with: carbon_dioxide, helium or nitrogen.
 
     Returns
     -------
@@ -147,8 +154,8 @@ def gas_volume_in_cylinder(
     """
     return expanded_volume(
         cylinder_water_volume,
-        density(pressure_absolute, temperature, carbon_dioxide_fraction),
-        reference_density(carbon_dioxide_fraction),
+        density(pressure_absolute, temperature, second_fraction, 0.0, second_gas),
+        reference_density(second_fraction, 0.0, second_gas),
     )
 
 
@@ -208,7 +215,11 @@ def ideal_gas_volume_in_cylinder(
 
 
 def pressure_for_gas_volume(
-    gas_volume: float, cylinder_water_volume: float, temperature: float, carbon_dioxide_fraction: float
+    gas_volume: float,
+    cylinder_water_volume: float,
+    temperature: float,
+    second_fraction: float,
+    second_gas: str = CARBON_DIOXIDE,
 ) -> float:
     """Return the absolute pressure at which a cylinder holds a gas volume (empirical: plain floats in SI).
 
@@ -222,8 +233,10 @@ def pressure_for_gas_volume(
         Inner volume of the cylinder, [m3]; 0.0001 to 1.
     temperature : float
         Temperature of the gas, [K]; 253.15 to 323.15 (-20 to 50 degC).
-    carbon_dioxide_fraction : float
-        Carbon dioxide by volume, [-]; 0 to 0.30.
+    second_fraction : float
+        Fraction of the second gas by volume, [-]; 0 to 0.30, of helium and nitrogen to 1.
+    second_gas : str, optional
+        What argon is mixed with: carbon_dioxide, helium or nitrogen.
 
     Returns
     -------
@@ -248,10 +261,10 @@ def pressure_for_gas_volume(
     >>> round(pressure_for_gas_volume(5.0, 0.05, 288.15, 0.0) / 1e5, 1)
     95.9
     """
-    most = gas_volume_in_cylinder(cylinder_water_volume, HIGHEST_PRESSURE, temperature, carbon_dioxide_fraction)
+    most = gas_volume_in_cylinder(cylinder_water_volume, HIGHEST_PRESSURE, temperature, second_fraction, second_gas)
     ranges.require("gas_volume", gas_volume, 0.0, most, "m3")
-    density_wanted = gas_volume * reference_density(carbon_dioxide_fraction) / cylinder_water_volume
-    return pressure_for_density(density_wanted, temperature, carbon_dioxide_fraction)
+    density_wanted = gas_volume * reference_density(second_fraction, 0.0, second_gas) / cylinder_water_volume
+    return pressure_for_density(density_wanted, temperature, second_fraction, second_gas)
 
 
 def arc_time(gas_volume: float, gas_flow: float) -> float:

@@ -1,4 +1,4 @@
-"""Density of shielding gas under pressure: argon, and argon with up to 30 % carbon dioxide and 5 % oxygen.
+"""Density of shielding gas under pressure: argon with up to 30 % carbon dioxide and 5 % oxygen, helium, nitrogen.
 
 Pressures are absolute. How much gas a cylinder holds is in cylinder_contents.py.
 """
@@ -11,11 +11,15 @@ from calculators.facts.gas_state import (
     FIRST_TEMPERATURE,
     FRACTION_STEP,
     GAS_CONSTANT,
+    HELIUM_COMPRESSIBILITY,
+    HELIUM_MOLAR_MASS,
+    LIGHT_PRESSURE_STEP,
+    NITROGEN_COMPRESSIBILITY,
+    NITROGEN_MOLAR_MASS,
     OXYGEN_MOLAR_MASS,
     PRESSURE_STEP,
     REFERENCE_TEMPERATURE,
     STANDARD_ATMOSPHERE,
-    TEMPERATURE_STEP,
 )
 from calculators.interpolation import four_points
 
@@ -29,18 +33,37 @@ HIGHEST_TEMPERATURE = 323.15  # [K], 50 degC
 HIGHEST_CARBON_DIOXIDE_FRACTION = 0.30  # [-]
 HIGHEST_OXYGEN_FRACTION = 0.05  # [-]
 
+CARBON_DIOXIDE = "carbon_dioxide"
+# second gas -> highest fraction, molar mass, table of compressibility, pressure step of the table
+_SECOND_GASES = {
+    CARBON_DIOXIDE: (
+        HIGHEST_CARBON_DIOXIDE_FRACTION,
+        CARBON_DIOXIDE_MOLAR_MASS,
+        COMPRESSIBILITY,
+        PRESSURE_STEP,
+    ),
+    "helium": (1.0, HELIUM_MOLAR_MASS, HELIUM_COMPRESSIBILITY, LIGHT_PRESSURE_STEP),
+    "nitrogen": (1.0, NITROGEN_MOLAR_MASS, NITROGEN_COMPRESSIBILITY, LIGHT_PRESSURE_STEP),
+}
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    Isotherm = tuple[list[float], float]
+
 _BISECTIONS = 60  # halves the 301 bar below the last bit of the answer
 
 
-def mean_molar_mass(carbon_dioxide_fraction: float, oxygen_fraction: float = 0.0) -> float:
+def mean_molar_mass(second_fraction: float, oxygen_fraction: float = 0.0, second_gas: str = CARBON_DIOXIDE) -> float:
     """Return the mean molar mass of a mix: the sum of fraction * molar mass, argon being the rest.
 
     Parameters
     ----------
-    carbon_dioxide_fraction : float
-        Carbon dioxide by volume, [-]; 0 to 0.30.
+    second_fraction : float
+        Fraction of the second gas by volume, [-]; 0 to 0.30, of helium and nitrogen to 1.
     oxygen_fraction : float, optional
         Oxygen by volume, [-]; 0 to 0.05.
+    second_gas : str, optional
+        What argon is mixed with: carbon_dioxide, helium or nitrogen.
 
     Returns
     -------
@@ -65,17 +88,19 @@ def mean_molar_mass(carbon_dioxide_fraction: float, oxygen_fraction: float = 0.0
     >>> round(mean_molar_mass(0.25), 6)
     0.040963
     """
-    _require_mix(carbon_dioxide_fraction)
+    _require_mix(second_fraction, second_gas)
     ranges.require("oxygen_fraction", oxygen_fraction, 0.0, HIGHEST_OXYGEN_FRACTION, "")
-    argon_fraction = 1.0 - carbon_dioxide_fraction - oxygen_fraction
+    argon_fraction = 1.0 - second_fraction - oxygen_fraction
     return (
         argon_fraction * ARGON_MOLAR_MASS
-        + carbon_dioxide_fraction * CARBON_DIOXIDE_MOLAR_MASS
+        + second_fraction * _SECOND_GASES[second_gas][1]
         + oxygen_fraction * OXYGEN_MOLAR_MASS
     )
 
 
-def compressibility(pressure_absolute: float, temperature: float, carbon_dioxide_fraction: float) -> float:
+def compressibility(
+    pressure_absolute: float, temperature: float, second_fraction: float, second_gas: str = CARBON_DIOXIDE
+) -> float:
     """Return the compressibility factor of argon or an argon mix (empirical: plain floats in SI).
 
     Z = p / (molar density * R * T), by four-point interpolation over fraction, temperature and pressure.
@@ -86,8 +111,10 @@ def compressibility(pressure_absolute: float, temperature: float, carbon_dioxide
         Absolute pressure, [Pa]; 0 to 300e5 + 1 atm.
     temperature : float
         Temperature of the gas, [K]; 253.15 to 323.15 (-20 to 50 degC).
-    carbon_dioxide_fraction : float
-        Carbon dioxide by volume, [-]; 0 to 0.30.
+    second_fraction : float
+        Fraction of the second gas by volume, [-]; 0 to 0.30, of helium and nitrogen to 1.
+    second_gas : str, optional
+        What argon is mixed with: carbon_dioxide, helium or nitrogen.
 
     Returns
     -------
@@ -101,7 +128,8 @@ def compressibility(pressure_absolute: float, temperature: float, carbon_dioxide
 
     Notes
     -----
-    Within 0.02 % of the argon equation of state and 0.05 % of the mixture model, both measured by the tests;
+    Within 0.02 % of the argon equation of state and 0.05 % of the mixture model, 0.3 % of that with helium, all
+    measured by the tests;
     the argon equation itself is good to 0.03 %, the mixture model to about 1 %. Richer or colder mixes are
     refused: part of the carbon dioxide can be liquid there, and then pressure no longer tells the amount.
 
@@ -118,7 +146,7 @@ def compressibility(pressure_absolute: float, temperature: float, carbon_dioxide
     0.853
     """
     _require_pressure(pressure_absolute)
-    return _at_pressure(_isotherm(temperature, carbon_dioxide_fraction), pressure_absolute)
+    return _at_pressure(_isotherm(temperature, second_fraction, second_gas), pressure_absolute)
 
 
 def density_from_compressibility(
@@ -175,7 +203,11 @@ def density_from_compressibility(
 
 
 def density(
-    pressure_absolute: float, temperature: float, carbon_dioxide_fraction: float, oxygen_fraction: float = 0.0
+    pressure_absolute: float,
+    temperature: float,
+    second_fraction: float,
+    oxygen_fraction: float = 0.0,
+    second_gas: str = CARBON_DIOXIDE,
 ) -> float:
     """Return the density of argon or an argon mix (empirical: plain floats in SI).
 
@@ -185,10 +217,12 @@ def density(
         Absolute pressure, [Pa]; 0 to 300e5 + 1 atm.
     temperature : float
         Temperature of the gas, [K]; 253.15 to 323.15 (-20 to 50 degC).
-    carbon_dioxide_fraction : float
-        Carbon dioxide by volume, [-]; 0 to 0.30.
+    second_fraction : float
+        Fraction of the second gas by volume, [-]; 0 to 0.30, of helium and nitrogen to 1.
     oxygen_fraction : float, optional
         Oxygen by volume, [-]; 0 to 0.05.
+    second_gas : str, optional
+        What argon is mixed with: carbon_dioxide, helium or nitrogen.
 
     Returns
     -------
@@ -213,20 +247,22 @@ def density(
     >>> round(density(200e5, 288.15, 0.0), 1)
     356.0
     """
-    molar_mass = mean_molar_mass(carbon_dioxide_fraction, oxygen_fraction)
-    factor = compressibility(pressure_absolute, temperature, carbon_dioxide_fraction)
+    molar_mass = mean_molar_mass(second_fraction, oxygen_fraction, second_gas)
+    factor = compressibility(pressure_absolute, temperature, second_fraction, second_gas)
     return density_from_compressibility(pressure_absolute, temperature, molar_mass, factor)
 
 
-def reference_density(carbon_dioxide_fraction: float, oxygen_fraction: float = 0.0) -> float:
+def reference_density(second_fraction: float, oxygen_fraction: float = 0.0, second_gas: str = CARBON_DIOXIDE) -> float:
     """Return the density of argon or an argon mix at the reference state, 15 degC and 1 atm.
 
     Parameters
     ----------
-    carbon_dioxide_fraction : float
-        Carbon dioxide by volume, [-]; 0 to 0.30.
+    second_fraction : float
+        Fraction of the second gas by volume, [-]; 0 to 0.30, of helium and nitrogen to 1.
     oxygen_fraction : float, optional
         Oxygen by volume, [-]; 0 to 0.05.
+    second_gas : str, optional
+        What argon is mixed with: carbon_dioxide, helium or nitrogen.
 
     Returns
     -------
@@ -251,10 +287,12 @@ def reference_density(carbon_dioxide_fraction: float, oxygen_fraction: float = 0
     >>> round(reference_density(0.0), 3)
     1.691
     """
-    return density(STANDARD_ATMOSPHERE, REFERENCE_TEMPERATURE, carbon_dioxide_fraction, oxygen_fraction)
+    return density(STANDARD_ATMOSPHERE, REFERENCE_TEMPERATURE, second_fraction, oxygen_fraction, second_gas)
 
 
-def pressure_for_density(density_wanted: float, temperature: float, carbon_dioxide_fraction: float) -> float:
+def pressure_for_density(
+    density_wanted: float, temperature: float, second_fraction: float, second_gas: str = CARBON_DIOXIDE
+) -> float:
     """Return the absolute pressure at which an argon mix has a given density (empirical: plain floats in SI).
 
     The inverse of ``density``, by halving the interval from 0 to the highest pressure.
@@ -265,8 +303,10 @@ def pressure_for_density(density_wanted: float, temperature: float, carbon_dioxi
         Density, [kg/m3]; 0 to the density at the highest pressure.
     temperature : float
         Temperature of the gas, [K]; 253.15 to 323.15 (-20 to 50 degC).
-    carbon_dioxide_fraction : float
-        Carbon dioxide by volume, [-]; 0 to 0.30.
+    second_fraction : float
+        Fraction of the second gas by volume, [-]; 0 to 0.30, of helium and nitrogen to 1.
+    second_gas : str, optional
+        What argon is mixed with: carbon_dioxide, helium or nitrogen.
 
     Returns
     -------
@@ -293,8 +333,8 @@ def pressure_for_density(density_wanted: float, temperature: float, carbon_dioxi
     >>> round(pressure_for_density(density(200e5, 293.15, 0.0), 283.15, 0.0) / 1e5, 1)
     189.6
     """
-    isotherm = _isotherm(temperature, carbon_dioxide_fraction)
-    slope = mean_molar_mass(carbon_dioxide_fraction) / (GAS_CONSTANT * temperature)
+    isotherm = _isotherm(temperature, second_fraction, second_gas)
+    slope = mean_molar_mass(second_fraction, 0.0, second_gas) / (GAS_CONSTANT * temperature)
     most = HIGHEST_PRESSURE * slope / _at_pressure(isotherm, HIGHEST_PRESSURE)
     ranges.require("density_wanted", density_wanted, 0.0, most, "kg/m3")
     low, high = 0.0, HIGHEST_PRESSURE
@@ -315,26 +355,31 @@ def _require_temperature(temperature: float) -> None:
     ranges.require("temperature", temperature, LOWEST_TEMPERATURE, HIGHEST_TEMPERATURE, "K")
 
 
-def _require_mix(carbon_dioxide_fraction: float) -> None:
-    ranges.require("carbon_dioxide_fraction", carbon_dioxide_fraction, 0.0, HIGHEST_CARBON_DIOXIDE_FRACTION, "")
+def _require_mix(second_fraction: float, second_gas: str) -> None:
+    highest = _SECOND_GASES[second_gas][0]
+    ranges.require("second_fraction", second_fraction, 0.0, highest, "")
 
 
-def _isotherm(temperature: float, carbon_dioxide_fraction: float) -> list[float]:
-    """Return the compressibility factors at one temperature, one for each pressure of the table."""
+def _isotherm(temperature: float, second_fraction: float, second_gas: str) -> "Isotherm":
+    """Return the compressibility factors at one temperature, one for each pressure of the table, and its step."""
     _require_temperature(temperature)
-    _require_mix(carbon_dioxide_fraction)
-    block, *block_weights = four_points(carbon_dioxide_fraction / FRACTION_STEP, len(COMPRESSIBILITY))
-    row, *row_weights = four_points((temperature - FIRST_TEMPERATURE) / TEMPERATURE_STEP, len(COMPRESSIBILITY[0]))
-    factors = [0.0] * len(COMPRESSIBILITY[0][0])
+    _require_mix(second_fraction, second_gas)
+    _, _, table, step = _SECOND_GASES[second_gas]
+    fraction_step = FRACTION_STEP if table is COMPRESSIBILITY else 1.0 / (len(table) - 1)
+    temperature_step = (HIGHEST_TEMPERATURE - LOWEST_TEMPERATURE) / (len(table[0]) - 1)
+    block, *block_weights = four_points(second_fraction / fraction_step, len(table))
+    row, *row_weights = four_points((temperature - FIRST_TEMPERATURE) / temperature_step, len(table[0]))
+    factors = [0.0] * len(table[0][0])
     for i in range(4):
         for j in range(4):
             weight = block_weights[i] * row_weights[j] / 10000.0
-            cells = COMPRESSIBILITY[block + i][row + j]
+            cells = table[block + i][row + j]
             for column in range(len(cells)):
                 factors[column] += weight * cells[column]
-    return factors
+    return factors, step
 
 
-def _at_pressure(isotherm: list[float], pressure_absolute: float) -> float:
-    first, a, b, c, d = four_points(pressure_absolute / PRESSURE_STEP, len(isotherm))
-    return a * isotherm[first] + b * isotherm[first + 1] + c * isotherm[first + 2] + d * isotherm[first + 3]
+def _at_pressure(isotherm: "Isotherm", pressure_absolute: float) -> float:
+    factors, step = isotherm
+    first, a, b, c, d = four_points(pressure_absolute / step, len(factors))
+    return a * factors[first] + b * factors[first + 1] + c * factors[first + 2] + d * factors[first + 3]

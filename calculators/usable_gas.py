@@ -13,7 +13,7 @@ from calculators.cylinder_contents import (
     pressure_for_gas_volume,
 )
 from calculators.facts.gas_state import STANDARD_ATMOSPHERE
-from calculators.gas_density import HIGHEST_GAUGE_PRESSURE, density, reference_density
+from calculators.gas_density import CARBON_DIOXIDE, HIGHEST_GAUGE_PRESSURE, density, reference_density
 from calculators.liquid_carbon_dioxide import largest_charge, mass_when_liquid_is_gone
 
 
@@ -22,7 +22,8 @@ def usable_gas_volume(
     cylinder_pressure: float,
     reserve: float,
     temperature: float,
-    carbon_dioxide_fraction: float,
+    second_fraction: float,
+    second_gas: str = CARBON_DIOXIDE,
 ) -> float:
     """Return the gas a cylinder gives down to a reserve (empirical: plain floats in SI).
 
@@ -38,8 +39,10 @@ def usable_gas_volume(
         Reading of the gauge at which the cylinder is given back, [Pa]; 0 to 300e5.
     temperature : float
         Temperature of the gas, [K]; 253.15 to 323.15 (-20 to 50 degC).
-    carbon_dioxide_fraction : float
-        Carbon dioxide by volume, [-]; 0 to 0.30.
+    second_fraction : float
+        Fraction of the second gas by volume, [-]; 0 to 0.30, of helium and nitrogen to 1.
+    second_gas : str, optional
+        What argon is mixed with: carbon_dioxide, helium or nitrogen.
 
     Returns
     -------
@@ -67,9 +70,9 @@ def usable_gas_volume(
     """
     _require_reserve(reserve)
     ranges.require("cylinder_pressure", cylinder_pressure, reserve, HIGHEST_GAUGE_PRESSURE, "Pa")
-    full = density(absolute_pressure(cylinder_pressure), temperature, carbon_dioxide_fraction)
-    kept = density(absolute_pressure(reserve), temperature, carbon_dioxide_fraction)
-    return expanded_volume(cylinder_water_volume, full - kept, reference_density(carbon_dioxide_fraction))
+    full = density(absolute_pressure(cylinder_pressure), temperature, second_fraction, 0.0, second_gas)
+    kept = density(absolute_pressure(reserve), temperature, second_fraction, 0.0, second_gas)
+    return expanded_volume(cylinder_water_volume, full - kept, reference_density(second_fraction, 0.0, second_gas))
 
 
 def pressure_to_start(
@@ -77,7 +80,8 @@ def pressure_to_start(
     cylinder_water_volume: float,
     reserve: float,
     temperature: float,
-    carbon_dioxide_fraction: float,
+    second_fraction: float,
+    second_gas: str = CARBON_DIOXIDE,
 ) -> float:
     """Return the gauge pressure from which a cylinder gives a gas volume (empirical: plain floats in SI).
 
@@ -93,8 +97,10 @@ def pressure_to_start(
         Reading of the gauge at which the cylinder is given back, [Pa]; 0 to 300e5.
     temperature : float
         Temperature of the gas, [K]; 253.15 to 323.15 (-20 to 50 degC).
-    carbon_dioxide_fraction : float
-        Carbon dioxide by volume, [-]; 0 to 0.30.
+    second_fraction : float
+        Fraction of the second gas by volume, [-]; 0 to 0.30, of helium and nitrogen to 1.
+    second_gas : str, optional
+        What argon is mixed with: carbon_dioxide, helium or nitrogen.
 
     Returns
     -------
@@ -120,18 +126,23 @@ def pressure_to_start(
     108.7
     """
     most = usable_gas_volume(
-        cylinder_water_volume, HIGHEST_GAUGE_PRESSURE, reserve, temperature, carbon_dioxide_fraction
+        cylinder_water_volume, HIGHEST_GAUGE_PRESSURE, reserve, temperature, second_fraction, second_gas
     )
     ranges.require("gas_volume", gas_volume, 0.0, most, "m3")
     kept = gas_volume_in_cylinder(
-        cylinder_water_volume, absolute_pressure(reserve), temperature, carbon_dioxide_fraction
+        cylinder_water_volume, absolute_pressure(reserve), temperature, second_fraction, second_gas
     )
-    start = pressure_for_gas_volume(gas_volume + kept, cylinder_water_volume, temperature, carbon_dioxide_fraction)
+    start = pressure_for_gas_volume(gas_volume + kept, cylinder_water_volume, temperature, second_fraction, second_gas)
     return max(start - STANDARD_ATMOSPHERE, reserve)
 
 
 def water_volume_needed(
-    gas_volume: float, cylinder_pressure: float, reserve: float, temperature: float, carbon_dioxide_fraction: float
+    gas_volume: float,
+    cylinder_pressure: float,
+    reserve: float,
+    temperature: float,
+    second_fraction: float,
+    second_gas: str = CARBON_DIOXIDE,
 ) -> float:
     """Return the size of cylinder that gives a gas volume (empirical: plain floats in SI).
 
@@ -147,8 +158,10 @@ def water_volume_needed(
         Reading of the gauge at which the cylinder is given back, [Pa]; 0 to 300e5.
     temperature : float
         Temperature of the gas, [K]; 253.15 to 323.15 (-20 to 50 degC).
-    carbon_dioxide_fraction : float
-        Carbon dioxide by volume, [-]; 0 to 0.30.
+    second_fraction : float
+        Fraction of the second gas by volume, [-]; 0 to 0.30, of helium and nitrogen to 1.
+    second_gas : str, optional
+        What argon is mixed with: carbon_dioxide, helium or nitrogen.
 
     Returns
     -------
@@ -174,7 +187,7 @@ def water_volume_needed(
     50.0
     """
     ranges.require("gas_volume", gas_volume, 0.0, 1000.0, "m3")
-    each = usable_gas_volume(LARGEST_CYLINDER, cylinder_pressure, reserve, temperature, carbon_dioxide_fraction)
+    each = usable_gas_volume(LARGEST_CYLINDER, cylinder_pressure, reserve, temperature, second_fraction, second_gas)
     ranges.require("cylinder_pressure", cylinder_pressure, reserve + 1.0, None, "Pa")
     return gas_volume * LARGEST_CYLINDER / each
 

@@ -1,4 +1,4 @@
-"""How far argon, argon with carbon dioxide, and carbon dioxide depart from the ideal gas.
+"""How far argon, argon with carbon dioxide, helium or nitrogen, and carbon dioxide are from ideal gases.
 
 Made by tests/tools/make_gas_state.py with CoolProp 8.0.0; do not edit by hand.
 
@@ -9,6 +9,8 @@ Sources (standing: published; computed with CoolProp, I. Bell et al., Ind. Eng. 
 - mixtures: the argon-carbon dioxide pair of Gernert (thesis, Bochum 2013; EOS-CG, Gernert and Span, J. Chem.
   Thermodyn. 93 (2016) 274) in the multi-fluid form of Kunz and Wagner (GERG-2008); taken here as good to 1 %
   of density, which is our estimate
+- helium and nitrogen: the equations of state that CoolProp names for them (Ortiz Vega 2013; Span et al., J. Phys.
+  Chem. Ref. Data 29 (2000) 1361); their mixes with argon by the same multi-fluid form, also taken as good to 1 %
 - gas constant: CODATA 2018, exact
 """
 
@@ -18,6 +20,8 @@ GAS_CONSTANT = 8.31446261815324  # [J/(mol K)]
 ARGON_MOLAR_MASS = 0.039948
 CARBON_DIOXIDE_MOLAR_MASS = 0.0440098
 OXYGEN_MOLAR_MASS = 0.0319988
+HELIUM_MOLAR_MASS = 0.004002602
+NITROGEN_MOLAR_MASS = 0.02801348
 
 # The one reference state of the app: 15 degC and 1 atm
 REFERENCE_TEMPERATURE = 288.15  # [K]
@@ -70,6 +74,62 @@ COMPRESSIBILITY = (
         (10000, 9656, 9329, 9029, 8766, 8549, 8390, 8294, 8262, 8292, 8374, 8501, 8665, 8856),
         (10000, 9698, 9415, 9157, 8934, 8752, 8618, 8537, 8510, 8534, 8605, 8717, 8862, 9034),
         (10000, 9735, 9489, 9268, 9078, 8925, 8814, 8748, 8727, 8751, 8815, 8915, 9046, 9203),
+    ),
+)
+
+# The same for helium and for nitrogen in argon: a block a fraction (0 to 1 by thirds), a row a temperature
+# (-20 to 50 degC by thirds), a column a pressure (0 to 350 bar absolute by 50 bar).
+LIGHT_PRESSURE_STEP = 5000000.0  # [Pa]
+HELIUM_COMPRESSIBILITY = (
+    (
+        (10000, 9405, 8938, 8678, 8668, 8883, 9262, 9744),
+        (10000, 9597, 9302, 9154, 9171, 9345, 9644, 10034),
+        (10000, 9732, 9554, 9485, 9535, 9697, 9954, 10286),
+        (10000, 9830, 9734, 9723, 9801, 9962, 10196, 10491),
+    ),
+    (
+        (10000, 9826, 9789, 9895, 10116, 10417, 10764, 11140),
+        (10000, 9903, 9915, 10036, 10249, 10527, 10847, 11192),
+        (10000, 9959, 10004, 10137, 10343, 10604, 10902, 11222),
+        (10000, 9999, 10069, 10209, 10410, 10657, 10935, 11235),
+    ),
+    (
+        (10000, 10187, 10430, 10722, 11047, 11392, 11746, 12099),
+        (10000, 10189, 10424, 10696, 10998, 11317, 11644, 11973),
+        (10000, 10189, 10414, 10670, 10951, 11247, 11551, 11859),
+        (10000, 10186, 10402, 10644, 10906, 11183, 11467, 11755),
+    ),
+    (
+        (10000, 10284, 10564, 10842, 11116, 11388, 11657, 11923),
+        (10000, 10258, 10513, 10765, 11014, 11261, 11506, 11748),
+        (10000, 10236, 10469, 10700, 10929, 11155, 11379, 11601),
+        (10000, 10217, 10432, 10645, 10855, 11063, 11270, 11474),
+    ),
+)
+NITROGEN_COMPRESSIBILITY = (
+    (
+        (10000, 9405, 8938, 8678, 8668, 8883, 9262, 9744),
+        (10000, 9597, 9302, 9154, 9171, 9345, 9644, 10034),
+        (10000, 9732, 9554, 9485, 9535, 9697, 9954, 10286),
+        (10000, 9830, 9734, 9723, 9801, 9962, 10196, 10491),
+    ),
+    (
+        (10000, 9508, 9173, 9057, 9174, 9486, 9936, 10474),
+        (10000, 9685, 9496, 9463, 9589, 9856, 10231, 10684),
+        (10000, 9809, 9720, 9747, 9890, 10136, 10467, 10863),
+        (10000, 9898, 9880, 9951, 10109, 10346, 10649, 11005),
+    ),
+    (
+        (10000, 9612, 9404, 9418, 9647, 10047, 10563, 11155),
+        (10000, 9774, 9689, 9762, 9987, 10337, 10782, 11293),
+        (10000, 9887, 9886, 10003, 10232, 10555, 10953, 11407),
+        (10000, 9968, 10026, 10175, 10408, 10715, 11082, 11494),
+    ),
+    (
+        (10000, 9714, 9628, 9763, 10098, 10583, 11168, 11817),
+        (10000, 9863, 9879, 10054, 10372, 10804, 11317, 11887),
+        (10000, 9966, 10051, 10256, 10567, 10965, 11429, 11941),
+        (10000, 10038, 10172, 10398, 10705, 11080, 11508, 11976),
     ),
 )
 

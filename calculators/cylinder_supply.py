@@ -3,6 +3,7 @@
 from calculators import numerals, units
 from calculators.contract import Given
 from calculators.cylinder_contents import absolute_pressure, expanded_volume, ideal_gas_volume_in_cylinder
+from calculators.cylinder_gas import LIQUID, CylinderGas
 from calculators.facts.cylinders import (
     METRIC_GAS_CYLINDERS,
     RESERVE_PRESSURE,
@@ -15,9 +16,6 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     Parts = list[tuple[str, float, float]]
 
-MIXED = "argon-carbon-dioxide"
-COMPRESSED = (MIXED, "argon", "argon-oxygen")
-LIQUID = "carbon-dioxide"
 UNNAMED = "other"  # a cylinder whose water volume is known
 
 _PSI = units.factor_of("psi")
@@ -52,15 +50,16 @@ class Supply:
         self.volume = given.number("gas_volume")
         self.in_cylinder = not self.liquid and given.has("cylinder_pressure") and given.has("cylinder_water_volume")
         if not self.liquid:
-            self.fraction = given.number("carbon_dioxide")
+            gas = CylinderGas(given.values)
+            self.fraction, self.second = gas.fraction, gas.second
             self.reserve = given.number("reserve")
         if self.in_cylinder:
-            self.size = given.number("cylinder_water_volume")
+            self.size = given.number("cylinder_water_volume") * given.number("cylinder_count")
             self.pressure = given.number("cylinder_pressure")
             # Kept, since a density takes the phone's Python long: at the gauge, at the reserve, at the reference.
             self.inside = self._density(self.pressure, self.temperature)
             self.kept = self._density(self.reserve, self.temperature)
-            self.outside = reference_density(self.fraction)
+            self.outside = reference_density(self.fraction, 0.0, self.second)
             self.usable = self._given_by(self.inside - self.kept)
         self.needed = self._is_needed()
         both = given.has("gas_flow") and given.has("arc_time")
@@ -79,7 +78,7 @@ class Supply:
         return not (self.in_cylinder or given.has("gas_mass"))
 
     def _density(self, pressure: float, temperature: float) -> float:
-        return density(absolute_pressure(pressure), temperature, self.fraction)
+        return density(absolute_pressure(pressure), temperature, self.fraction, 0.0, self.second)
 
     def _given_by(self, difference: float) -> float:
         """Return the volume that a fall in density gives, [m3]."""
@@ -109,21 +108,24 @@ class Supply:
         used = self.given.number("gas_flow") * self.given.number("arc_time")
         if not self.from_gauge or numerals.settle(used) > numerals.settle(self.volume):
             return None
-        return pressure_to_start(self.volume - used, self.size, self.reserve, self.temperature, self.fraction)
+        return pressure_to_start(
+            self.volume - used, self.size, self.reserve, self.temperature, self.fraction, self.second
+        )
 
     def pressure_for(self, volume: float) -> float | None:
         """Return the gauge pressure at which the cylinder gives a volume, or None if it never can."""
         most = self.usable_off(HIGHEST_GAUGE_PRESSURE)
         if numerals.settle(volume) > numerals.settle(most):
             return None
-        return pressure_to_start(volume, self.size, self.reserve, self.temperature, self.fraction)
+        return pressure_to_start(volume, self.size, self.reserve, self.temperature, self.fraction, self.second)
 
     def full(self, name: str) -> float | None:
         """Return what a full cylinder of that name gives, [m3], or None if it is filled to several pressures."""
         for each, size, pressure in NAMED:
             if each == name and pressure:
                 start = max(pressure, self.reserve)
-                return usable_gas_volume(size, start, self.reserve, FILLED_AT, self.fraction)
+                size *= self.given.number("cylinder_count")
+                return usable_gas_volume(size, start, self.reserve, FILLED_AT, self.fraction, self.second)
         return None
 
     # ------------------------------------------------------------ how sure
@@ -172,7 +174,7 @@ class Supply:
         parts: Parts = [("gauge", 1.0 - low / self.usable, high / self.usable - 1.0)]
         if self.given.word("cylinder") != UNNAMED:
             parts.append(("size", _SIZE_SHARE, _SIZE_SHARE))
-        if self.fraction > 0.0:
+        if 0.0 < self.fraction < 1.0:
             parts.append(("mix", _MIX_SHARE, _MIX_SHARE))
         if "cylinder_temperature" in self.given.made:
             hot, cold = self.usable_at(HOT) / self.usable, self.usable_at(COLD) / self.usable

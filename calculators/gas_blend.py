@@ -22,12 +22,13 @@ from calculators.contract import (
     Words,
     say,
 )
-from calculators.cylinder_supply import LIQUID, MIXED
+from calculators.cylinder_gas import HELIUM_MIX, LIQUID
 from calculators.facts.gases import AIR_DENSITY, BLENDS, GASES
 from calculators.gas_blend_words import ENGLISH
 from calculators.gas_density import HIGHEST_CARBON_DIOXIDE_FRACTION, HIGHEST_OXYGEN_FRACTION
 from calculators.gas_designation import designation, group, older_group, suits, us_designation
 from calculators.gas_mixture import NAMES, density_against_air, fraction_of_two, mixture_density
+from calculators.shielding_gas import MIXED
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -235,9 +236,13 @@ def _next(mix: tuple[float, ...]) -> tuple[Next, ...]:
 
 def _carried(mix: tuple[float, ...]) -> tuple[tuple[str, object], ...]:
     """Return the gas as gas-supply asks for it, or nothing where it does not know the mix."""
-    argon, carbon_dioxide, oxygen = [numerals.settle(each) for each in mix[:3]]
+    argon, carbon_dioxide, oxygen, helium = [numerals.settle(each) for each in mix[:4]]
     if carbon_dioxide == 1.0:
         return (("gas", LIQUID),)
+    if mix[5] == 1.0:
+        return (("gas", "nitrogen"),)
+    if helium > 0.0 and numerals.settle(argon + helium) == 1.0:
+        return (("gas", HELIUM_MIX), ("helium", Measured(helium, "percentage")))
     if argon == 1.0:
         return (("gas", "argon"),)
     if numerals.settle(argon + oxygen) == 1.0 and oxygen <= HIGHEST_OXYGEN_FRACTION:

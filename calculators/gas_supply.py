@@ -25,12 +25,10 @@ from calculators.contract import (
     say,
 )
 from calculators.cylinder_contents import arc_time
+from calculators.cylinder_gas import COMPRESSED, GAS, LIQUID, SHARES, CylinderGas
 from calculators.cylinder_supply import (
     COLD,
-    COMPRESSED,
     GAUGE_ERROR,
-    LIQUID,
-    MIXED,
     NAMED,
     UNNAMED,
     USUAL_RESERVE,
@@ -39,10 +37,13 @@ from calculators.cylinder_supply import (
 )
 from calculators.drawings import gas_bars
 from calculators.facts.gas_state import CARBON_DIOXIDE_REFERENCE_DENSITY, STANDARD_ATMOSPHERE
+from calculators.gas_density import CARBON_DIOXIDE as CARBON_DIOXIDE_GAS
 from calculators.gas_density import HIGHEST_GAUGE_PRESSURE, compressibility
 from calculators.gas_supply_words import ENGLISH
+from calculators.joints_left import JointsLeft
 from calculators.liquid_carbon_dioxide import HIGHEST_TEMPERATURE, gas_volume_of_mass, vapour_pressure
 from calculators.ranges import OutOfRange
+from calculators.vapour_table import VapourTable
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -59,6 +60,11 @@ ARGON = Source(
 MIXES = Source(
     "Gernert (thesis, Bochum 2013) and EOS-CG, J. Chem. Thermodyn. 93 (2016) 274: argon with carbon dioxide;"
     " good to 1 % by our estimate",
+    "published",
+)
+LIGHT = Source(
+    "Helium and nitrogen, and their mixes with argon, by the equations of state in CoolProp 8.0.0; mixes good to 1 % by"
+    " our estimate",
     "published",
 )
 CARBON_DIOXIDE = Source(
@@ -88,12 +94,10 @@ def _prepare(given: Given) -> None:
         given.fill("cylinder_temperature", USUAL_TEMPERATURE)
     if given.word("gas") == LIQUID:
         return
-    if "/" in given.typed.get("carbon_dioxide", ""):
-        raise Refusal("carbon_dioxide", say("gas-supply.refusal.mix"))
-    if given.word("gas") != MIXED:
-        given.fill("carbon_dioxide", 0.0)
-    if not given.has("reserve"):
-        given.fill("reserve", 0.0)
+    CylinderGas.fill(given, say("gas-supply.refusal.mix"))
+    for name, taken in (("reserve", 0.0), ("cylinder_count", 1.0)):
+        if not given.has(name):
+            given.fill(name, taken)
     for name, size, _ in NAMED:
         if given.word("cylinder") == name:
             given.fill("cylinder_water_volume", size)
@@ -131,7 +135,7 @@ def _by_pressure(given: Given) -> bool:
 
 def _by_time(given: Given) -> bool:
     """Flow and time are not asked for where what there is can be told without them."""
-    return _any(given, ("gas_flow", "arc_time")) or not _any(
+    return _any(given, ("gas_flow", "arc_time", "joint_time")) or not _any(
         given, ("gas_volume", "gas_mass", "cylinder_mass", "cylinder_pressure", "cylinder_water_volume")
     )
 
@@ -152,13 +156,15 @@ def _solve_liquid(unknown: str, values: "dict[str, Any]") -> float:
 
 
 def _solve_cylinder(unknown: str, values: "dict[str, Any]") -> float:
-    gas = (values["reserve"], values["cylinder_temperature"], values["carbon_dioxide"])
+    chosen = CylinderGas(values)
+    gas = (values["reserve"], values["cylinder_temperature"], chosen.fraction, chosen.second)
+    count = values["cylinder_count"]
     if unknown == "gas_volume":
-        return usable_gas.usable_gas_volume(values["cylinder_water_volume"], values["cylinder_pressure"], *gas)
+        return usable_gas.usable_gas_volume(values["cylinder_water_volume"] * count, values["cylinder_pressure"], *gas)
     if unknown == "cylinder_water_volume":
-        return usable_gas.water_volume_needed(values["gas_volume"], values["cylinder_pressure"], *gas)
+        return usable_gas.water_volume_needed(values["gas_volume"], values["cylinder_pressure"], *gas) / count
     try:
-        return usable_gas.pressure_to_start(values["gas_volume"], values["cylinder_water_volume"], *gas)
+        return usable_gas.pressure_to_start(values["gas_volume"], values["cylinder_water_volume"] * count, *gas)
     except OutOfRange as error:
         if error.name != "gas_volume":
             raise
@@ -183,6 +189,7 @@ def _solve_time(unknown: str, values: "dict[str, Any]") -> float:
 
 def _answer(given: Given) -> Answer:
     supply = Supply(given)
+    joints = JointsLeft(supply)
     headline = "arc_time" if supply.judged else given.solved_for or "gas_volume"
     results: list[object] = [_likely(supply, headline)]
     if headline == "cylinder_water_volume":
@@ -194,14 +201,17 @@ def _answer(given: Given) -> Answer:
     for name in ("arc_time", "gas_flow", "cylinder_pressure", "gas_mass"):
         if name in given.made and name != headline:
             results.append(_likely(supply, name))
+    results += joints.results(say("gas-supply.band.joints"))
     results += _ideal(supply) if supply.in_cylinder else []
     if supply.judged:
         results.append(_bars(supply))
     if not supply.needed and headline != "gas_flow":
         results.append(_minutes(supply))
+    if supply.liquid:
+        results.append(VapourTable())
     return Answer(
         results=tuple(results),
-        working=_working(supply),
+        working=_working(supply) + tuple(joints.working()),
         notes=_notes(supply),
         cautions=_cautions(supply),
         sources=_sources(supply),
@@ -393,6 +403,11 @@ def _working_of_mass(supply: Supply) -> list[Message]:
 def _working_of_pressure(supply: Supply) -> list[Message]:
     given = supply.given
     lines = []
+    count = given.number("cylinder_count")
+    if count > 1.0:
+        each = Measured(supply.size / count, "cylinder_water_volume", 4, "L")
+        size = Measured(supply.size, "cylinder_water_volume", 4, "L")
+        lines.append(say("gas-supply.working.manifold", count=Plain(count, 1), each=each, size=size))
     for id, name, inside in (
         ("contents", "cylinder_pressure", supply.inside),
         ("kept", "reserve", supply.kept),
@@ -410,7 +425,7 @@ def _working_of_pressure(supply: Supply) -> list[Message]:
     litres, feet = Measured(supply.usable, "gas_volume", 4, "L"), Measured(supply.usable, "gas_volume", 4, "ft3")
     lines.append(say("gas-supply.working.usable", litres=litres, feet=feet))
     absolute = supply.pressure + STANDARD_ATMOSPHERE
-    factor = compressibility(absolute, supply.temperature, supply.fraction)
+    factor = compressibility(absolute, supply.temperature, supply.fraction, supply.second)
     temperature = Measured(supply.temperature, "cylinder_temperature", None, given.units.get("cylinder_temperature"))
     shown = Measured(absolute, "cylinder_pressure", 4, given.units.get("cylinder_pressure"))
     lines.append(say("gas-supply.working.factor", absolute=shown, temperature=temperature, factor=Plain(factor, 4)))
@@ -427,6 +442,8 @@ def _notes(supply: Supply) -> tuple[Message, ...]:
         notes += _notes_on_pressure(supply)
     if given.word("gas") == "argon-oxygen":
         notes.append(say("gas-supply.note.oxygen"))
+    if "helium" in given.made:
+        notes.append(say("gas-supply.note.helium"))
     if given.has("arc_time"):
         time = given.number("arc_time") if supply.needed or "arc_time" not in given.made else supply.lasting()
         least = Measured(time / _MOST_ARC, "arc_time", 2, "h")
@@ -481,6 +498,8 @@ def _cautions(supply: Supply) -> tuple[Message, ...]:
     cautions = [say("caution.cylinder"), say("gas-supply.caution.valve")]
     if supply.liquid:
         cautions.append(say("gas-supply.caution.carbon-dioxide"))
+    elif supply.given.number("cylinder_count") > 1.0:
+        cautions.append(say("gas-supply.caution.manifold"))
     if "cylinder_pressure" in supply.given.made:
         cautions.append(say("gas-supply.caution.stamp"))
     cautions += [say("gas-supply.caution.regulator"), say("gas-supply.caution.supplier")]
@@ -491,7 +510,8 @@ def _sources(supply: Supply) -> tuple[Source, ...]:
     given = supply.given
     sources = [CARBON_DIOXIDE, FILLING, ARMY] if supply.liquid else []
     if supply.in_cylinder:
-        sources += [MIXES] if supply.fraction > 0.0 else [ARGON]
+        light = supply.second != CARBON_DIOXIDE_GAS
+        sources += [LIGHT] if light else [MIXES] if supply.fraction > 0.0 else [ARGON]
         sources += [GAUGE, RESERVE]
     if not supply.liquid and (supply.needed or given.word("cylinder") != UNNAMED):
         sources.append(SIZES)
@@ -518,14 +538,9 @@ def _next(supply: Supply) -> tuple[Next, ...]:
 CALCULATOR = Calculator(
     name="gas-supply",
     fields=(
-        Choice("gas", (MIXED, "argon", "argon-oxygen", LIQUID), default=MIXED),
-        Quantity(
-            "carbon_dioxide",
-            "percentage",
-            when=("gas", (MIXED,)),
-            high=30.0,
-            presets=("25 %", "20 %", "18 %", "15 %", "10 %", "8 %", "5 %"),
-        ),
+        GAS,
+        SHARES[0],
+        SHARES[1],
         Choice("cylinder", (UNNAMED,) + tuple(name for name, _, _ in NAMED), default=UNNAMED, when=("gas", COMPRESSED)),
         Quantity("cylinder_water_volume", when=("cylinder", (UNNAMED,)), hint=True),
         Quantity(
@@ -554,6 +569,10 @@ CALCULATOR = Calculator(
             ),
         ),
         Quantity("arc_time", hint=True, presets=("15 min", "30 min", "60 min")),
+        Quantity("joint_time", "arc_time", optional=True, hint=True, presets=("1 min", "2 min", "5 min")),
+        Quantity(
+            "cylinder_count", "count", optional=True, whole=True, when=("gas", COMPRESSED), high=4.0, presets=("2",)
+        ),
         Quantity(
             "reserve", "cylinder_pressure", optional=True, when=("gas", COMPRESSED), presets=("200 psi", "15 bar")
         ),
@@ -573,7 +592,7 @@ CALCULATOR = Calculator(
             _solve_cylinder,
             check="gas_volume",
             takes_part=_by_pressure,
-            also=("reserve", "cylinder_temperature", "carbon_dioxide"),
+            also=("reserve", "cylinder_temperature", "gas", "carbon_dioxide", "helium", "cylinder_count"),
         ),
         # Not checked: with flow, time and gas all known the answer says whether the gas lasts.
         Relation(("gas_volume", "gas_flow", "arc_time"), _solve_time, check="", takes_part=_by_time),
@@ -584,6 +603,7 @@ CALCULATOR = Calculator(
     sources=(
         ARGON,
         MIXES,
+        LIGHT,
         CARBON_DIOXIDE,
         FILLING,
         GAUGE,

@@ -202,7 +202,7 @@ def test_richer_mix_is_refused_because_it_can_be_liquid():
 def test_mix_typed_as_two_numbers_is_not_read_as_a_fraction():
     """75/25 is a mix, not 3 %."""
     refused = errors(carbon_dioxide="75/25", cylinder="250-ft3", cylinder_pressure="1000 psi")
-    assert refused == {"carbon_dioxide": "Type the carbon dioxide alone: 25 for 75/25"}
+    assert refused == {"carbon_dioxide": "Type the carbon dioxide or the helium alone: 25 for 75/25"}
 
 
 def test_work_that_the_cylinder_cannot_hold_is_refused_with_both_amounts():
@@ -238,12 +238,21 @@ def hidden(**typed):
 
 
 def test_carbon_dioxide_page_asks_for_weights_and_hides_the_rest():
-    of_pressure = {"carbon_dioxide", "cylinder", "cylinder_water_volume", "cylinder_pressure", "reserve"}
+    of_pressure = {
+        "carbon_dioxide",
+        "helium",
+        "cylinder",
+        "cylinder_water_volume",
+        "cylinder_count",
+        "cylinder_pressure",
+        "reserve",
+    }
     of_weight = {"cylinder_mass", "tare", "gas_mass"}
     assert hidden(gas="carbon-dioxide") == of_pressure
-    assert hidden() == of_weight
-    assert hidden(gas="argon") == of_weight | {"carbon_dioxide"}
-    assert hidden(cylinder="250-ft3") == of_weight | {"cylinder_water_volume"}
+    assert hidden() == of_weight | {"helium"}
+    assert hidden(gas="argon") == of_weight | {"carbon_dioxide", "helium"}
+    assert hidden(gas="helium-mix") == of_weight | {"carbon_dioxide"}
+    assert hidden(cylinder="250-ft3") == of_weight | {"cylinder_water_volume", "helium"}
 
 
 def test_verdict_is_drawn_in_whole_numbers_on_the_paper():

@@ -51,7 +51,7 @@ ENGLISH = {
     "result.weight": "Against air",
     "group": "{mark}: {character}",
     "named": "{mark}",
-    "part": "{gas} {percent} %",
+    "part": "{gas} {percent}\u00a0%",
     "character.I": "inert",
     "character.M1": "weakly oxidizing",
     "character.M2": "oxidizing",

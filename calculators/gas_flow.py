@@ -130,6 +130,8 @@ def _verdict_on_flow(case: _Case) -> Verdict:
     flow = numerals.settle(case.given.number("gas_flow"))
     shown = case.given.measured("gas_flow")
     low, high = case.ends()
+    if numerals.settle(case.flow_in(0.0) * facts.LEAST_SHARE) <= flow < numerals.settle(low):
+        return Verdict("unclear", say("gas-flow.verdict.wind-low", gas_flow=shown), say("gas-flow.remedy.wind-low"))
     if flow < numerals.settle(low):
         return Verdict("outside", say("gas-flow.verdict.low", gas_flow=shown), say("gas-flow.remedy.low"))
     if flow > numerals.settle(case.most):

@@ -46,6 +46,8 @@ def test_one_litre_a_minute_for_each_millimetre():
         ({"gas_flow": "25 L/min"}, "inside", "costs more"),
         ({"gas_flow": "25.1 L/min"}, "outside", "stirs air in"),
         ({"gas_flow": "40 L/min", "gas": "helium-mix", "helium": "75 %"}, "inside", "costs more"),
+        ({"gas_flow": "15 L/min", "wind": "measured", "wind_speed": "4 mph"}, "unclear", "in this wind"),
+        ({"gas_flow": "11 L/min", "wind": "measured", "wind_speed": "4 mph"}, "outside", "less than"),
         ({"gas_flow": "15 L/min", "wind": "wind"}, "outside", "wind above"),
     ),
 )

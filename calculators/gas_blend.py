@@ -35,7 +35,7 @@ if TYPE_CHECKING:
     from typing import Any
 
 ISO = Source(
-    "ISO 14175:2008, table 2: groups of shielding gas; a few limits seen quoted, not read in the standard itself",
+    "ISO 14175:2008, table 2: groups of shielding gas; letters and a few groups seen quoted, the other limits not",
     "from memory",
 )
 OLDER = Source("ISO 14175:1997 and EN 439:1994: 5 to 25 % carbon dioxide was all M21", "from memory")
@@ -266,11 +266,11 @@ CALCULATOR = Calculator(
         Quantity("oxygen", "percentage", optional=True, when=("blend", ("other",)), presets=("1 %", "2 %", "5 %")),
         Quantity("helium", "percentage", optional=True, when=("blend", ("other",)), presets=("25 %", "75 %", "90 %")),
         Choice("metal", METALS, optional=True),
-        Quantity("hydrogen", "percentage", optional=True, when=("blend", ("other",))),
-        Quantity("nitrogen", "percentage", optional=True, when=("blend", ("other",))),
         Choice("second_blend", _SECOND, optional=True),
         Quantity("gas_flow", when=("second_blend", _SECOND)),
         Quantity("second_flow", "gas_flow", hint=True, when=("second_blend", _SECOND)),
+        Quantity("hydrogen", "percentage", optional=True, when=("blend", ("other",))),
+        Quantity("nitrogen", "percentage", optional=True, when=("blend", ("other",))),
     ),
     relations=(
         Relation(

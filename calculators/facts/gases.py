@@ -4,8 +4,9 @@ Molar mass, density and viscosity (standing: published; CoolProp 8.0.0, I. Bell 
 (2014) 2498, from the equations of state and viscosity correlations that it names for each gas). The tests compare
 every one with CoolProp again.
 
-Groups: ISO 14175:2008, table 2. The limit of 15 % between M20 and M21, I3 and M24 were seen quoted; the other
-limits are from memory. Standing: from memory. The sheet of the standard decides.
+Groups: ISO 14175:2008, table 2. Seen quoted: what the groups are, the letters of the gases, the limit of 15 % between
+M20 and M21, 4 % carbon dioxide as M12 (ArC-4), I3 and M24. The other limits are from memory. Standing: from memory.
+The sheet of the standard decides.
 
 Suits: common practice, in our words. Standing: common practice; the welding procedure decides.
 """

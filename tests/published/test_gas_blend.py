@@ -1,7 +1,8 @@
 """What a shielding gas is called and how heavy it is, against the standard and the equations of state.
 
-Groups: ISO 14175:2008, table 2. Seen quoted: I3 with 30 % helium, M24 with 10 % carbon dioxide and 3 % oxygen, and
-that 8 and 15 % carbon dioxide are M20, 18 % M21. The others are from memory. Densities: CoolProp 8.0.0, that is the
+Groups: ISO 14175:2008, table 2. Seen quoted: I3 with 30 and 40 % helium, M12 with 4 % carbon dioxide and its full
+designation (a Polish trade page on PN-EN ISO 14175:2009), M24 with 10 % carbon dioxide and 3 % oxygen, and that 8 and
+15 % carbon dioxide are M20, 18 % M21. The others are from memory. Densities: CoolProp 8.0.0, that is the
 equation of state of each gas (standing: published) and, for mixes, its multi-fluid model.
 """
 
@@ -38,6 +39,8 @@ QUOTED = (
     (mix(), "I1", "from memory"),
     (mix(helium=100), "I2", "from memory"),
     (mix(helium=30), "I3", "standard"),
+    (mix(helium=40), "I3", "standard"),
+    (mix(carbon_dioxide=4), "M12", "standard"),
     (mix(carbon_dioxide=2), "M12", "from memory"),
     (mix(carbon_dioxide=5), "M12", "from memory"),
     (mix(oxygen=2), "M13", "from memory"),
@@ -125,10 +128,11 @@ def test_no_mix_falls_into_two_groups_and_helium_for_argon_changes_none_of_m_and
         assert group(half) == group(whole)
 
 
-# Designations as the standard builds them: base first, then by how much. Standing: from memory; M24 seen quoted.
+# Designations as the standard builds them: base first, then by how much. Standing: from memory; ArC-4 seen quoted.
 @pytest.mark.parametrize(
     ("composition", "expected", "us"),
     (
+        (mix(carbon_dioxide=4), "ISO 14175-M12-ArC-4", "SG-AC-4"),
         (mix(carbon_dioxide=6, oxygen=4), "ISO 14175-M25-ArCO-6/4", "SG-ACO-6/4"),
         (mix(helium=30), "ISO 14175-I3-ArHe-30", "SG-AHe-30"),
         (mix(hydrogen=5), "ISO 14175-R1-ArH-5", "SG-AH-5"),

@@ -20,6 +20,7 @@ from calculators.contract import (
     Table,
     Verdict,
     Words,
+    carry,
     say,
 )
 from calculators.cylinder_gas import HELIUM_MIX, LIQUID
@@ -231,7 +232,12 @@ def _cautions(given: Given, mix: tuple[float, ...]) -> tuple[Message, ...]:
 
 def _next(mix: tuple[float, ...]) -> tuple[Next, ...]:
     carried = _carried(mix)
-    return (Next("gas-supply", say("gas-blend.next.supply"), carried),) if carried else ()
+    if not carried:
+        return ()
+    supply = Next("gas-supply", say("gas-blend.next.supply"), carried)
+    if mix[5] > 0.0:
+        return (supply,)
+    return (Next("gas-flow", say("gas-blend.next.flow"), carried), supply)
 
 
 def _carried(mix: tuple[float, ...]) -> tuple[tuple[str, object], ...]:
@@ -242,13 +248,14 @@ def _carried(mix: tuple[float, ...]) -> tuple[tuple[str, object], ...]:
     if mix[5] == 1.0:
         return (("gas", "nitrogen"),)
     if helium > 0.0 and numerals.settle(argon + helium) == 1.0:
-        return (("gas", HELIUM_MIX), ("helium", Measured(helium, "percentage")))
+        return (("gas", HELIUM_MIX),) + carry("helium", Measured(helium, "percentage"), 0.01, 1.0)
     if argon == 1.0:
         return (("gas", "argon"),)
     if numerals.settle(argon + oxygen) == 1.0 and oxygen <= HIGHEST_OXYGEN_FRACTION:
         return (("gas", "argon-oxygen"),)
     if numerals.settle(argon + carbon_dioxide) == 1.0 and carbon_dioxide <= HIGHEST_CARBON_DIOXIDE_FRACTION:
-        return (("gas", MIXED), ("carbon_dioxide", Measured(carbon_dioxide, "percentage")))
+        share = Measured(carbon_dioxide, "percentage")
+        return (("gas", MIXED),) + carry("carbon_dioxide", share, 0.0001, HIGHEST_CARBON_DIOXIDE_FRACTION)
     return ()
 
 

@@ -119,5 +119,6 @@ ENGLISH = {
     "caution.back-feed": "Two cylinders on one line can push into each other. A check valve on each, equal pressures, and a mixer made for it. Never improvise with oxygen or hydrogen.",
     "caution.hydrogen": "Hydrogen burns, unseen. No leak, no pocket under a roof, and equipment made for it.",
     "caution.oxygen": "Oxygen feeds fire: no oil or grease, and equipment made for it.",
+    "next.flow": "How much of it to set?",
     "next.supply": "How long will a cylinder of it last?",
 }

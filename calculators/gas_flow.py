@@ -205,6 +205,7 @@ def _next(case: _Case) -> tuple[Next, ...]:
     flow = given.measured("gas_flow") if given.has("gas_flow") else Measured(case.flow, "gas_flow", 2)
     supply = carry("gas_flow", flow, 1.0 / 60000.0, 100.0 / 60000.0)
     questions.append(Next("gas-supply", say("gas-flow.next.supply"), _gas(given) + supply))
+    questions.append(Next("flow-meter", say("gas-flow.next.meter"), (("gas", given.word("gas")),) + supply))
     return tuple([each for each in questions if each.calculator.replace("-", "_") in made.CALCULATOR_MODULES])
 
 

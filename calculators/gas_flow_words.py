@@ -62,6 +62,7 @@ ENGLISH = {
     "caution.frost": "From one carbon dioxide cylinder not above about {flow}: the regulator freezes and the flow fails. More takes a heated regulator or two cylinders.",
     "caution.procedure": "The WPS, and D1.1 or your own code, rule gas and wind.",
     "next.process": "Too windy: which process?",
+    "next.meter": "Was the meter made for another gas?",
     "next.supply": "How long will the cylinder last?",
 }
 ENGLISH.update(shielding_gas.ENGLISH)

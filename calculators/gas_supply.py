@@ -530,6 +530,15 @@ def _next(supply: Supply) -> tuple[Next, ...]:
                 carried.append((field.name, given.measured(field.name, field.quantity.name)))
         carried.append(("reserve", Measured(USUAL_RESERVE, "cylinder_pressure")))
         questions.append(Next("gas-supply", say("gas-supply.next.reserve"), tuple(carried)))
+    if supply.from_gauge:
+        share = "helium" if supply.second == "helium" else "carbon_dioxide"
+        gas: list[tuple[str, object]] = [("gas", given.word("gas")), ("cylinder", given.word("cylinder"))]
+        if share in given.typed:
+            gas.append((share, given.measured(share, "percentage")))
+        if "cylinder_water_volume" in given.typed:
+            gas.append(("cylinder_water_volume", given.measured("cylinder_water_volume")))
+        gas.append(("start_pressure", given.measured("cylinder_pressure")))
+        questions.append(Next("leak-test", say("gas-supply.next.leak"), tuple(gas)))
     if given.has("arc_time"):
         questions.append(Next("spool-life", say("gas-supply.next.wire"), (("arc_time", given.measured("arc_time")),)))
     return tuple(questions)

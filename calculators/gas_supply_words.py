@@ -109,6 +109,7 @@ ENGLISH = {
     "caution.regulator": "Use a regulator made for this gas, with no oil or grease on it. Never lift a cylinder by its cap.",
     "caution.supplier": "The supplier's rules and the law where you work come first.",
     "next.reserve": "The same with 200 psi kept in the cylinder",
+    "next.leak": "Does it leak?",
     "next.wire": "Will the wire last as long?",
 }
 ENGLISH.update(cylinder_gas.ENGLISH)

@@ -83,7 +83,7 @@ ENGLISH = {
     "why.mild-steel.spray": "Spray and pulse. Short-circuit runs cold: too little carbon dioxide for the arc voltage.",
     "why.stainless.pores": "So much hydrogen makes pores.",
     "why.stainless.nitrogen": "So much nitrogen makes pores.",
-    "why.stainless.carbon": "Above 5 % carbon dioxide carbon goes into the weld, and it rusts beside it.",
+    "why.stainless.carbon": "Above 5 % carbon dioxide carbon goes into the weld: it can rust and crack.",
     "why.stainless.scale": "So much oxygen leaves heavy scale and burns chromium.",
     "why.stainless.austenitic": "Hydrogen for austenitic grades (300 series) only. It cracks all others.",
     "why.stainless.ferrite": "Nitrogen lowers the ferrite that keeps the weld from hot cracks.",

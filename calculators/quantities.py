@@ -128,7 +128,7 @@ _ALL = (
     _q("dial_mark", ("",), "", "", 0.0, 1000.0),
     _q("trim_factor", ("",), "", "", 0.5, 2.0),
     _q("wind_speed", ("mph", "km/h"), "km/h", "mph", 0.0, 100.0),
-    _q("nozzle_bore", _THICK, "mm", "in", 6.0, 32.0),
+    _q("nozzle_bore", _THICK, "mm", "in", 8.0, 32.0),
     _q("inlet_pressure", ("psi", "bar"), "bar", "psi", 0.0, 20.0),
     _q("leak_rate", ("ft3/h", "L/h"), "L/h", "ft3/h", 0.0, 1000000.0, figures=2),
     _q("hose_bore", _THICK, "mm", "in", 2.0, 20.0),

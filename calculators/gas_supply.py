@@ -578,10 +578,6 @@ CALCULATOR = Calculator(
             ),
         ),
         Quantity("arc_time", hint=True, presets=("15 min", "30 min", "60 min")),
-        Quantity("joint_time", "arc_time", optional=True, hint=True, presets=("1 min", "2 min", "5 min")),
-        Quantity(
-            "cylinder_count", "count", optional=True, whole=True, when=("gas", COMPRESSED), high=4.0, presets=("2",)
-        ),
         Quantity(
             "reserve", "cylinder_pressure", optional=True, when=("gas", COMPRESSED), presets=("200 psi", "15 bar")
         ),
@@ -592,6 +588,10 @@ CALCULATOR = Calculator(
             presets=("32 degF", "70 degF", "95 degF", "0 degC", "20 degC", "35 degC"),
         ),
         Quantity("gas_volume", hint=True, low=0.01),
+        Quantity("joint_time", "arc_time", optional=True, hint=True, presets=("1 min", "2 min", "5 min")),
+        Quantity(
+            "cylinder_count", "count", optional=True, whole=True, when=("gas", COMPRESSED), high=4.0, presets=("2",)
+        ),
     ),
     relations=(
         Relation(("cylinder_mass", "tare", "gas_mass"), _solve_mass, check="gas_mass", takes_part=_weighed),
@@ -623,4 +623,5 @@ CALCULATOR = Calculator(
         ARMY,
     ),
     place=60,
+    fold_from="joint_time",
 )

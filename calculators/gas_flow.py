@@ -3,7 +3,7 @@
 The rules are in nozzle_flow.py, their numbers in facts/shielding.py.
 """
 
-from calculators import made, numerals
+from calculators import numerals
 from calculators.contract import (
     Answer,
     Calculator,
@@ -205,8 +205,10 @@ def _next(case: _Case) -> tuple[Next, ...]:
     flow = given.measured("gas_flow") if given.has("gas_flow") else Measured(case.flow, "gas_flow", 2)
     supply = carry("gas_flow", flow, 1.0 / 60000.0, 100.0 / 60000.0)
     questions.append(Next("gas-supply", say("gas-flow.next.supply"), _gas(given) + supply))
-    questions.append(Next("flow-meter", say("gas-flow.next.meter"), (("gas", given.word("gas")),) + supply))
-    return tuple([each for each in questions if each.calculator.replace("-", "_") in made.CALCULATOR_MODULES])
+    # A scale for argon reads a light gas at less than half, a heavy one at a little more.
+    meter = carry("gas_flow", flow, 4.0 / 60000.0, 90.0 / 60000.0)
+    questions.append(Next("flow-meter", say("gas-flow.next.meter"), (("gas", given.word("gas")),) + meter))
+    return tuple(questions)
 
 
 def _gas(given: Given) -> tuple[tuple[str, object], ...]:

@@ -3,6 +3,7 @@
 from calculators import machine_fields, ranges, transfer_limits
 from calculators.contract import UNKNOWN, Given, Measured, Next, say
 from calculators.facts import settings as facts
+from calculators.facts import transfer
 from calculators.machine import Machine
 from calculators.ranges import OutOfRange
 from calculators.settings_bead import Bead
@@ -20,7 +21,11 @@ class ToProcess:
         self.questions: tuple[Next, ...] = ()
         if not given.has("thickness"):
             return
-        pairs: Pairs = [(name, given.word(name)) for name in ("wire_material", "position", "wind")]
+        position = given.word("position")
+        if position == "vertical-down" and ranges.above(given.number("thickness"), transfer.VERTICAL_DOWN_THICKEST):
+            position = "vertical-up"  # the way this thickness is run under load, which that question takes it to be
+        pairs: Pairs = [(name, given.word(name)) for name in ("wire_material", "wind")]
+        pairs.append(("position", position))
         pairs.append(("thickness", given.measured("thickness")))
         if given.word("wire_material") == "mild-steel":
             pairs.append(("surface", given.word("surface")))

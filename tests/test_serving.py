@@ -17,6 +17,8 @@ import pytest
 
 from webapp.bundle import ROOT
 
+PATIENCE = 60.0  # s, for a server to stop: its connections are kept open a while, and the machine may be busy
+
 
 class Served:
     """A running `python -m webapp.serve`, where it listens and what it logs."""
@@ -85,7 +87,7 @@ def _start(folder: pathlib.Path, *options: str) -> Served:
 def _stop(process: "subprocess.Popen[str]") -> None:
     process.send_signal(signal.SIGINT)
     try:
-        process.wait(10)
+        process.wait(PATIENCE)
     except subprocess.TimeoutExpired:
         process.kill()
         process.wait()

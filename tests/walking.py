@@ -214,7 +214,8 @@ def _problems(asked: Calculator) -> list[tuple[str, Pairs]]:
     found = []
     typed = ("1,234", "1.234,5", "1,2,3", "?", "5 furlong", "1/0", "1e22", "1" * 20, "9" * 300, "-99999")
     for name, field in boxes(asked):
-        for text in typed if isinstance(field, Quantity) else ("no-such-word", "x" * 300):
+        words = ("x" * 300,) if isinstance(field, Text) and not field.examples else ("no-such-word", "x" * 300)
+        for text in typed if isinstance(field, Quantity) else words:
             pairs: Pairs = [(name, text), *choices_for(asked, name)]
             if asking.ask(asked, pairs).state == "problem":
                 found.append((f"problem {name}={text[:12]}", pairs))

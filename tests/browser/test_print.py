@@ -60,7 +60,7 @@ def test_it_is_black_on_white_whatever_the_theme(printed):
 
 def test_every_answer_prints_on_few_pages(chromium, server):
     with chromium.new_context(service_workers="block") as context:
-        for path, page in pages.walk(context, server.address):
+        for path, page in pages.walk(context, server.address, ("answer",)):
             if page.locator(".answered").count():
                 paper = page.pdf(format="A4", margin=MARGINS)
                 assert 1 <= len(re.findall(rb"/Type\s*/Page\b", paper)) <= 3, path

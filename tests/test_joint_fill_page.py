@@ -415,3 +415,18 @@ def test_every_joint_is_offered():
     (field,) = [field for field in joint_fill.CALCULATOR.fields if field.name == "joint"]
     assert isinstance(field, Choice)
     assert sorted(field.options) == sorted(OPTIONS)
+
+
+WELD = {"leg": "1/4 in", "weld_length": "10 ft", "wire_diameter": "0.035 in", "wire_feed_speed": "300 in/min"}
+
+
+@pytest.mark.parametrize(("typed", "share"), [({}, 0.15), ({"operating_factor": "30 %"}, 0.30)])
+def test_clock_time_is_arc_time_over_the_operating_factor(typed, share):
+    answer = ask(**WELD, **typed)
+    assert value(answer, "clock_time") * share == pytest.approx(value(answer, "arc_time"))
+    assert f"at {100 * share:g} % of the time" in said(answer, "working")
+
+
+@pytest.mark.parametrize(("typed", "word"), [("convexity", "Bulge"), ("concavity", "Hollow")])
+def test_working_names_the_way_the_face_goes(typed, word):
+    assert word + " = " in said(ask(leg="6 mm", **{typed: "0.5 mm"}), "working")

@@ -8,8 +8,9 @@ import pytest
 
 from calculators import metal_evidence
 from calculators.facts import densities
-from calculators.facts.metals import EVIDENCE, FAMILIES
+from calculators.facts.metals import DENSITY_POINTS, DENSITY_POINTS_FAR, EVIDENCE, FAMILIES
 from calculators.metal_evidence import answer_points, density_points, ranking
+from calculators.ranges import OutOfRange
 
 pytestmark = pytest.mark.quick
 
@@ -207,3 +208,29 @@ def test_no_family_is_named_twice_in_a_row_or_unknown():
 
 def test_nothing_found_leaves_every_family_level():
     assert ranking(()) == tuple((0, family) for family in FAMILIES)
+
+
+def test_a_density_counts_by_how_far_it_lies_outside_the_family_s_range():
+    """Steps of our own grading, so by second method: a share of the nearer end of the range, on either side."""
+    low, high = metal_evidence.DENSITY_RANGES["aluminum"]
+    (near, fits), (far, doubtful), (farthest, hardly) = DENSITY_POINTS
+    inside = (0.5 * (low + high), low, high, low * (1.0 - 0.9 * near), high * (1.0 + 0.9 * near))
+    assert {density_points("aluminum", each) for each in inside} == {fits}
+    for share, points in (
+        (1.1 * near, doubtful),
+        (0.9 * far, doubtful),
+        (1.1 * far, hardly),
+        (0.9 * farthest, hardly),
+        (1.1 * farthest, DENSITY_POINTS_FAR),
+    ):
+        assert density_points("aluminum", low * (1.0 - share)) == points
+        assert density_points("aluminum", high * (1.0 + share)) == points
+
+
+@pytest.mark.parametrize(
+    ("mass_in_water", "name"), [(1.0, "displaced_water"), (1.5, "displaced_water"), (-0.1, "mass_in_water")]
+)
+def test_a_part_that_floats_or_sinks_upwards_has_no_density(mass_in_water, name):
+    with pytest.raises(OutOfRange) as refused:
+        metal_evidence.density_by_weighing(1.0, mass_in_water, 1000.0)
+    assert refused.value.name == name

@@ -4,6 +4,7 @@ import math
 
 import pytest
 
+from calculators.contract import Refusal
 from calculators.part_section import Section
 
 INCH = 0.0254
@@ -64,3 +65,24 @@ def test_sizes_are_shown_in_the_unit_each_was_typed_in():
         ("in", "part_width"),
         ("mm", "part_size"),
     ]
+
+
+def test_a_corner_radius_is_assumed_only_where_none_was_typed():
+    tube = SYMMETRIC[4]
+    # EN 10219-2: twice the wall outside, up to 6 mm (from memory).
+    assert Section(tube).radius_assumed and Section(tube).sizes["corner_radius"] == pytest.approx(0.010)
+    assert not Section({**tube, "corner_radius": 0.008}).radius_assumed
+    assert not Section(SYMMETRIC[5]).radius_assumed
+
+
+@pytest.mark.parametrize(
+    ("values", "name", "said"),
+    (
+        ({"shape": "round-tube", "diameter": 0.06, "wall": 0.0301}, "wall", "half"),
+        ({"shape": "angle", "first_leg": 0.05, "second_leg": 0.05, "thickness": 0.051}, "thickness", "whole"),
+    ),
+)
+def test_what_does_not_fit_is_refused_with_how_much_would(values, name, said):
+    with pytest.raises(Refusal) as refused:
+        Section(values)
+    assert (refused.value.field, refused.value.message.id) == (name, "part-weight.refusal." + said)

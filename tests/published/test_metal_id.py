@@ -6,7 +6,7 @@ value; what is checked is the order they put the families in, which the manuals 
 
 import pytest
 
-from calculators import metal_evidence
+from calculators import metal_evidence, ranges
 from calculators.facts import densities
 from calculators.facts.metals import DENSITY_POINTS, DENSITY_POINTS_FAR, EVIDENCE, FAMILIES
 from calculators.metal_evidence import answer_points, density_points, ranking
@@ -90,6 +90,28 @@ def test_weighing_in_water_agrees_with_measuring_a_block():
     mass = metal_evidence.block_density(2.0, 0.1, 0.05, 0.04)
     in_water = 2.0 - 998.0 * 0.1 * 0.05 * 0.04
     assert metal_evidence.density_by_weighing(2.0, in_water, 998.0) == pytest.approx(mass, rel=1e-12)
+
+
+def test_what_cannot_hang_in_water_is_refused():
+    for in_water, name in ((-1e-9, "mass_in_water"), (20000.001, "mass_in_water"), (2.0, "displaced_water")):
+        with pytest.raises(ranges.OutOfRange) as refused:
+            metal_evidence.density_by_weighing(2.0, in_water, 998.0)
+        assert (refused.value.name, refused.value.unit) == (name, "kg")
+
+
+def test_a_density_of_nothing_is_none_and_a_feather_is_no_metal():
+    with pytest.raises(ranges.OutOfRange):
+        density_points("aluminum", 0.0)
+    assert density_points("aluminum", 0.5) == -8
+
+
+# 3, 8 and 15 % off the nearer end of the range, the last of each step included: by hand from facts/metals.py.
+@pytest.mark.parametrize(("family", "low", "high"), densities.FAMILIES)
+def test_points_fall_by_the_share_that_a_density_is_off_its_nearer_end(family, low, high):
+    shares = (0.0, 0.03, 0.0301, 0.08, 0.0801, 0.15, 0.1501)
+    for end, sign in ((low, -1.0), (high, 1.0)):
+        found = [density_points(family, end * (1.0 + sign * share)) for share in shares]
+        assert found == [3, 3, -1, -1, -4, -4, -8], end
 
 
 def test_density_does_not_change_with_the_size_of_the_piece():

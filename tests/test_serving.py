@@ -76,12 +76,18 @@ def _start(folder: pathlib.Path, *options: str) -> Served:
             stdout=subprocess.PIPE,
             stderr=out,
             text=True,
+            preexec_fn=_listen_to_interrupts,
         )
     try:
         return Served(process, log)
     except BaseException:
         _stop(process)
         raise
+
+
+def _listen_to_interrupts() -> None:
+    """A shell that runs the tests in the background has them ignored, and a process hands that on."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
 
 
 def _stop(process: "subprocess.Popen[str]") -> None:

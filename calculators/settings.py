@@ -117,7 +117,9 @@ def _verdict(trial: Trial, doubts: list[str]) -> Verdict | None:
     """Return the first doubt, beside the headline; no doubt is no permission."""
     if not doubts:
         return None
-    return Verdict("unclear", _doubt("settings.doubt.", doubts[0], trial), _doubt("settings.remedy.", doubts[0], trial))
+    # Heat that helps steel harms aluminum with much magnesium.
+    remedy = "cold-aluminum" if doubts[0] == "cold" and trial.metal == "aluminum" else doubts[0]
+    return Verdict("unclear", _doubt("settings.doubt.", doubts[0], trial), _doubt("settings.remedy.", remedy, trial))
 
 
 def _doubt(kind: str, doubt: str, trial: Trial) -> Message:

@@ -255,6 +255,25 @@ def test_travel_is_what_a_hand_holds():
         assert 3.9999 <= travel <= 30.0001, situation[0]
 
 
+def test_nobody_runs_steel_uphill_faster_than_ten_inches_a_minute():
+    for thickness in ("1/16 in", "1/8 in", "3/16 in"):
+        travel = ask(thickness=thickness, position="vertical-up", wire_diameter="0.030 in")["results"]["travel_speed"]
+        assert travel["unit"] == "in/min"
+        assert travel["value"] <= 10.0001
+
+
+def test_aluminum_that_laps_cold_is_not_to_be_warmed():
+    said = whole(ask(wire_material="aluminum", thickness="1/4 in", base_alloy="5083", filler_alloy="5356"))
+    assert "Never warm 5083" in said
+    assert "warm the metal" not in said
+    assert "No 4043 on 5083" in said
+
+
+def test_a_wire_far_too_thin_for_the_plate_is_refused_uphill():
+    problem = ask(status=422, thickness="1/4 in", position="vertical-up", wire_diameter="0.030 in")["errors"]
+    assert "0.045" in problem["wire_diameter"]
+
+
 def test_short_circuit_names_the_codes():
     assert "D1.1" in whole(ask(thickness="1/8 in"))
     assert "D1.1 has no" not in whole(ask(thickness="1/2 in", wire_diameter="0.045 in", gas="argon-oxygen"))

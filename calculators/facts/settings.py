@@ -24,7 +24,7 @@ THICKEST_BY_RULE = 0.25 * _INCH
 # refusal. Common practice, set so that 0.035 in wire starts at 16 gauge and is coaxed to 18, 0.030 in to 20, 0.023 in
 # to 24, 0.045 in to 14.
 HOT, TOO_HOT = 1.3, 1.58
-COLD, TOO_COLD = 0.75, 0.55
+COLD, TOO_COLD = 0.75, 0.6
 ROOM = 1.1  # a setting leaves about a tenth of current to try, where wire and machine have it; common practice
 
 # Largest fillet laid in one pass. AWS D1.1/D1.1M:2020, table 5.1, gas metal arc other than short-circuit; standard,
@@ -43,7 +43,12 @@ LEG_BY_THICKNESS = 0.25 * _INCH  # a leg as thick as the thinner metal, up to he
 SLOWEST = (("vertical-up", 4.0 * _IN_PER_MIN),)
 SLOWEST_ELSE = 7.0 * _IN_PER_MIN
 # (metal, transfer or position, travel [m/s]); the first that fits
-FASTEST = (("aluminum", 30.0 * _IN_PER_MIN), ("spray", 25.0 * _IN_PER_MIN), ("vertical-down", 25.0 * _IN_PER_MIN))
+FASTEST = (
+    ("aluminum", 30.0 * _IN_PER_MIN),
+    ("vertical-up", 10.0 * _IN_PER_MIN),
+    ("spray", 25.0 * _IN_PER_MIN),
+    ("vertical-down", 25.0 * _IN_PER_MIN),
+)
 FASTEST_ELSE = 20.0 * _IN_PER_MIN
 
 MOST_ARC_ENERGY = 2.5e6  # of one pass by hand; common practice, as a cross-check. [J/m]

@@ -122,7 +122,7 @@ def test_shop_rule_of_burn_off(wire, burn_off):
 )
 def test_short_circuit_stays_in_the_wire_s_range(wire, flat, overhead):
     assert value("current", thickness="1/4 in", wire_diameter=wire) == pytest.approx(flat)
-    assert value("current", thickness="1/4 in", wire_diameter=wire, position="overhead") == pytest.approx(overhead)
+    assert value("current", thickness="7/32 in", wire_diameter=wire, position="overhead") == pytest.approx(overhead)
 
 
 @pytest.mark.parametrize(

@@ -159,7 +159,7 @@ def _results(given: Given, trial: Trial, bead: Bead) -> tuple[object, ...]:
 def _dialled(trial: Trial, machine: Machine) -> Message:
     """Return what else is dialled, short enough for the headline, before the marks of the welder's own machine."""
     dialled = say(
-        "settings.dial",
+        "settings.dial-machine" if trial.drop else "settings.dial-gun",
         voltage=Measured(trial.voltage + trial.drop, "voltage", 3),
         mode=say("settings.mode." + trial.mode),
         current=Measured(trial.current, "current", 3),

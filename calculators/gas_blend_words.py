@@ -18,7 +18,7 @@ ENGLISH = {
     "option.blend.carbon-dioxide": "Carbon dioxide alone",
     "option.blend.argon": "Argon alone",
     "option.blend.ar-co2-2": "Argon 98, carbon dioxide 2",
-    "option.blend.he-ar-co2": "Helium 90, argon 7.5, carbon dioxide 2.5",
+    "option.blend.he-ar-co2": "He 90, Ar 7.5, CO₂ 2.5",
     "option.blend.ar-he-25": "Argon 75, helium 25",
     "option.blend.helium": "Helium alone",
     "field.carbon_dioxide": "Carbon dioxide",

@@ -13,7 +13,7 @@ ENGLISH = {
     "hint.wind": "Where the gun is, behind any screen, with any fan on.",
     "option.wind.still": "Still: smoke rises or drifts",
     "option.wind.breeze": "Breeze: felt on the face",
-    "option.wind.wind": "Wind: leaves and twigs keep moving",
+    "option.wind.wind": "Wind: leaves keep moving",
     "option.wind.measured": "I measured it",
     "field.wind_speed": "Wind speed, in the gusts",
     "field.position": "Position",

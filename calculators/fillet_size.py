@@ -25,6 +25,7 @@ from calculators.contract import (
 )
 from calculators.drawings import fillet_section
 from calculators.facts import fillet_rules as facts
+from calculators.facts import usual_wire
 from calculators.fillet_job import ALLOWABLE, EUROCODE, RESISTANCE, Rule, Weld
 from calculators.fillet_size_words import ENGLISH
 from calculators.fillet_size_working import Working
@@ -42,7 +43,6 @@ _CARRIED = (
     ("ultimate_strength", "strength"),
     ("load_angle", "load_angle"),
 )
-_SHORT_CIRCUIT_ENDS = 6.35e-3  # m; on thicker steel the process is the first question
 _LEG_AND_THROAT_AGREE = 0.02  # a leg and a throat read off a drawing are rounded
 
 AISC_SIZES = Source(
@@ -305,7 +305,7 @@ def _next(weld: Weld) -> tuple[Next, ...]:
             ("wire_material", "mild-steel"),
             ("thickness", given.measured("thickness")),
         )
-        onward = "process-choice" if ranges.above(weld.thickness, _SHORT_CIRCUIT_ENDS) else "settings"
+        onward = "process-choice" if ranges.above(weld.thickness, usual_wire.THICKEST) else "settings"
         questions.append(Next(onward, say("fillet-size.next." + onward), steel))
     questions.append(Next("preheat", say("fillet-size.next.preheat"), _to_preheat(given)))
     return tuple(questions)

@@ -18,6 +18,7 @@ from calculators.contract import (
     say,
 )
 from calculators.facts import processes as facts
+from calculators.facts import usual_wire
 from calculators.process_case import PROCESSES, Case, Suit
 from calculators.process_changes import CORED, Changes
 from calculators.process_choice_sources import ALL, PRACTICE, Sources
@@ -159,14 +160,15 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
     questions = []
     every = ("spray",) if case.metal == "aluminum" else ("short-circuit", "spray")
     modes = [mode for mode in every if case.carried_by(mode)]
-    thin = case.metal != "aluminum" and ranges.above(_THIN, case.thickness)
+    # On sheet that thin another wire is asked about; for stainless none of them has figures.
+    thin = case.metal != "aluminum" and ranges.above(usual_wire.THINNEST, case.thickness)
     if modes and not (thin and case.metal == "stainless") and ("solid-wire" in shown or "spool-gun" in shown):
         carried = [("wire_material", case.metal), ("thickness", thickness), ("position", case.position)]
         if modes == ["spray"] and case.metal == "mild-steel":
             # The mix most trucks have does not spray; a mix in the middle of those that do.
             carried += [("gas", "argon-carbon-dioxide"), ("carbon_dioxide", "10 %")]
         if thin:
-            carried.append(("wire_diameter", Measured(_THIN_WIRE, "wire_diameter", None, "in")))
+            carried.append(("wire_diameter", Measured(usual_wire.THIN_WIRE, "wire_diameter", None, "in")))
         if given.word("wind") == "breeze":
             carried.append(("wind", "breeze"))
         if case.surface in ("rust", "galvanized"):
@@ -186,10 +188,6 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
     return tuple(questions)
 
 
-# Sheet on which the commonest wire, 0.035 in, runs too hot, and the wire that is asked about instead; common practice.
-# No stainless wire that thin has figures.
-_THIN = 1.5e-3  # m
-_THIN_WIRE = 0.5842e-3  # m; 0.023 in
 _ASKED = ("wire_material", _KNOWN)
 
 

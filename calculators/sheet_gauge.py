@@ -20,7 +20,7 @@ from calculators.contract import (
     say,
 )
 from calculators.density_sources import GERE, STAINLESS, STEEL_AND_IRON
-from calculators.facts import densities
+from calculators.facts import densities, usual_wire
 from calculators.facts import gauges as facts
 
 TYPE_CHECKING = False
@@ -30,8 +30,6 @@ if TYPE_CHECKING:
 _INCH = units.factor_of("in")
 _TEN_THOUSANDTH = 0.0001 * _INCH  # the last digit shown: up to half of it is no difference
 _PLATE = 0.25 * _INCH
-# Sheet that the commonest wire and mix serve: a thinner one asks for another wire first, plate for another process.
-_USUAL_WIRE = (1.5e-3, 0.25 * _INCH)  # m
 
 # One ampere for each thousandth of an inch of steel, up to 3/16 in: common practice. Below 0.030 in the sum
 # gives less than an arc on the thinnest wire holds.
@@ -355,7 +353,10 @@ def _sources(sheet: _Sheet, current: float | None) -> tuple[Source, ...]:
 def _next(sheet: _Sheet, current: float | None) -> tuple[Next, ...]:
     questions = []
     material = "mild-steel" if sheet.system == "steel" else sheet.system
-    if material in ("mild-steel", "stainless") and _USUAL_WIRE[0] <= numerals.settle(sheet.thickness) <= _USUAL_WIRE[1]:
+    if (
+        material in ("mild-steel", "stainless")
+        and usual_wire.THINNEST <= numerals.settle(sheet.thickness) <= usual_wire.THICKEST
+    ):
         carried = (("wire_material", material), ("thickness", sheet.shown(sheet.thickness)))
         questions.append(Next("settings", say("sheet-gauge.next.settings"), carried))
     if current is not None:

@@ -4,6 +4,8 @@ Coherent SI (m, A, V); carbon dioxide as a share of the gas. Standing is written
 the source is named but was not open when the number was written.
 """
 
+from calculators.facts import usual_wire
+
 # Current at which drops become finer than the wire: axial spray begins. About 19 mm of stick-out; more lowers it.
 #
 # AWS Welding Handbook, volume 2, gas metal arc chapter: mild steel in argon with 2 % oxygen, stainless with 1 %,
@@ -154,7 +156,7 @@ LEADS_TAKEN = 2.0
 LEVEL = ("flat", "horizontal")
 EVERY = ("flat", "horizontal", "vertical-up", "vertical-down", "overhead")
 SERVES = (
-    ("short-circuit", EVERY, 0.6e-3, 6.35e-3),
+    ("short-circuit", EVERY, 0.6e-3, usual_wire.THICKEST),
     ("globular", LEVEL, 3.0e-3, 0.0),
     ("spray", LEVEL, 3.0e-3, 0.0),
     ("pulse", EVERY, 1.5e-3, 0.0),

@@ -4,7 +4,7 @@ The gas is in gas_density.py, cylinder_contents.py, liquid_carbon_dioxide.py and
 supply and how surely in cylinder_supply.py; here is how it is asked and told.
 """
 
-from calculators import numerals, units, usable_gas
+from calculators import gas_supply_working, numerals, units, usable_gas
 from calculators.contract import (
     Answer,
     Calculator,
@@ -38,7 +38,20 @@ from calculators.cylinder_supply import (
 from calculators.drawings import gas_bars
 from calculators.facts.gas_state import CARBON_DIOXIDE_REFERENCE_DENSITY, STANDARD_ATMOSPHERE
 from calculators.gas_density import CARBON_DIOXIDE as CARBON_DIOXIDE_GAS
-from calculators.gas_density import HIGHEST_GAUGE_PRESSURE, compressibility
+from calculators.gas_density import HIGHEST_GAUGE_PRESSURE
+from calculators.gas_supply_sources import (
+    ARC_SHARE,
+    ARGON,
+    ARMY,
+    CARBON_DIOXIDE,
+    FILLING,
+    GAUGE,
+    INSTRUMENTS,
+    LIGHT,
+    MIXES,
+    RESERVE,
+    SIZES,
+)
 from calculators.gas_supply_words import ENGLISH
 from calculators.joints_left import JointsLeft
 from calculators.liquid_carbon_dioxide import HIGHEST_TEMPERATURE, gas_volume_of_mass, vapour_pressure
@@ -52,38 +65,6 @@ if TYPE_CHECKING:
 _FLOWS = (("ft3/h", (20.0, 25.0, 30.0, 35.0, 40.0)), ("L/min", (10.0, 12.0, 15.0, 18.0, 20.0)))
 _FROSTING_FLOW = units.to_coherent(25.0, "ft3/h")  # TC 9-237: the most to draw from one carbon dioxide cylinder
 _LEAST_ARC, _MOST_ARC = 0.10, 0.20  # share of the hours with the arc on, field repair
-
-ARGON = Source(
-    "Tegeler, Span and Wagner, J. Phys. Chem. Ref. Data 28 (1999) 779: density of argon, good to 0.03 % here",
-    "published",
-)
-MIXES = Source(
-    "Gernert (thesis, Bochum 2013) and EOS-CG, J. Chem. Thermodyn. 93 (2016) 274: argon with carbon dioxide;"
-    " good to 1 % by our estimate",
-    "published",
-)
-LIGHT = Source(
-    "Helium and nitrogen, and their mixes with argon, by the equations of state in CoolProp 8.0.0; mixes good to 1 % by"
-    " our estimate",
-    "published",
-)
-CARBON_DIOXIDE = Source(
-    "Span and Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509: carbon dioxide, gas and liquid", "published"
-)
-FILLING = Source("49 CFR 173.304a(a)(2), table 1: most carbon dioxide in a cylinder, 68 % of its water", "law")
-GAUGE = Source("EN 837-1:1996, table 11: a class 2.5 gauge may be 2.5 % of its span out", "standard")
-INSTRUMENTS = Source(
-    "That a cylinder gauge is of class 2.5 and spans 315 bar (4570 psi), that a flow meter is good to 10 % and a"
-    " scale to 1 %",
-    "from memory",
-)
-SIZES = Source("Cylinders by name with their litres, good to about 5 %; the stamp decides", "from memory")
-RESERVE = Source("About 200 psi is left in a cylinder, so that no air gets in", "common practice")
-ARC_SHARE = Source("Field repair has the arc on for 10 to 20 % of the hours", "common practice")
-ARMY = Source(
-    "US Army TC 9-237, Welding Theory and Application (1993): at most 25 ft³/h from one carbon dioxide cylinder",
-    "published",
-)
 
 
 # ---------------------------------------------------------------- the relations
@@ -211,7 +192,7 @@ def _answer(given: Given) -> Answer:
         results.append(VapourTable())
     return Answer(
         results=tuple(results),
-        working=_working(supply) + tuple(joints.working()),
+        working=gas_supply_working.working(supply) + tuple(joints.working()),
         notes=_notes(supply),
         cautions=_cautions(supply),
         sources=_sources(supply),
@@ -356,80 +337,6 @@ def _remedy(supply: Supply, short: bool) -> Message:
         return say("gas-supply.remedy.second")
     shown = Measured(pressure, "cylinder_pressure", None, given.units.get("cylinder_pressure"))
     return say("gas-supply.remedy.start" if short else "gas-supply.remedy.end", pressure=shown)
-
-
-# ---------------------------------------------------------------- working
-
-
-def _working(supply: Supply) -> tuple[Message, ...]:
-    lines = _working_of_time(supply) if supply.needed else []
-    if supply.liquid:
-        lines += _working_of_mass(supply)
-    elif supply.in_cylinder:
-        lines += _working_of_pressure(supply)
-    return tuple(lines if supply.needed else lines + _working_of_time(supply))
-
-
-def _working_of_time(supply: Supply) -> list[Message]:
-    """Return the line of gas, flow and time, gas and flow in units that go together."""
-    given = supply.given
-    if not given.has("gas_flow"):
-        return []
-    unit = given.units.get("gas_flow")
-    volume_unit = {"ft3/h": "ft3", "L/min": "L"}.get(unit or "")
-    flow = Measured(given.number("gas_flow"), "gas_flow", 4, unit)
-    volume = Measured(supply.volume, "gas_volume", 4, volume_unit)
-    id = "need" if supply.needed else "flow" if "gas_flow" in given.made else "time"
-    time = supply.lasting() if id == "time" else given.number("arc_time")
-    shown = Measured(time, "arc_time", 4, "h" if unit == "ft3/h" else "min")
-    minutes = Measured(time, "arc_time", 4, "min")
-    return [say("gas-supply.working." + id, gas_flow=flow, gas_volume=volume, arc_time=shown, minutes=minutes)]
-
-
-def _working_of_mass(supply: Supply) -> list[Message]:
-    given = supply.given
-    mass = given.number("gas_mass") if given.has("gas_mass") else supply.volume * CARBON_DIOXIDE_REFERENCE_DENSITY
-    lines = []
-    if given.has("cylinder_mass") and given.has("tare"):
-        gross, tare = given.measured("cylinder_mass", "gas_mass"), given.measured("tare", "gas_mass")
-        lines.append(say("gas-supply.working.net", gross=gross, tare=tare, gas_mass=Measured(mass, "gas_mass", 4)))
-    id = "gas-supply.working.weight" if supply.needed else "gas-supply.working.liquid"
-    density = Plain(CARBON_DIOXIDE_REFERENCE_DENSITY, 4)
-    kilograms, cubic_metres = Measured(mass, "gas_mass", 4, "kg"), Measured(supply.volume, "gas_volume", 4, "m3")
-    lines.append(say(id, gas_mass=kilograms, gas_volume=cubic_metres, density=density))
-    return lines
-
-
-def _working_of_pressure(supply: Supply) -> list[Message]:
-    given = supply.given
-    lines = []
-    count = given.number("cylinder_count")
-    if count > 1.0:
-        each = Measured(supply.size / count, "cylinder_water_volume", 4, "L")
-        size = Measured(supply.size, "cylinder_water_volume", 4, "L")
-        lines.append(say("gas-supply.working.manifold", count=Plain(count, 1), each=each, size=size))
-    for id, name, inside in (
-        ("contents", "cylinder_pressure", supply.inside),
-        ("kept", "reserve", supply.kept),
-    ):
-        lines.append(
-            say(
-                "gas-supply.working." + id,
-                pressure=given.measured(name, "cylinder_pressure"),
-                size=Measured(supply.size, "cylinder_water_volume", 4, "L"),
-                inside=Plain(inside, 4),
-                outside=Plain(supply.outside, 4),
-                volume=Measured(supply.size * inside / supply.outside, "gas_volume", 4, "L"),
-            )
-        )
-    litres, feet = Measured(supply.usable, "gas_volume", 4, "L"), Measured(supply.usable, "gas_volume", 4, "ft3")
-    lines.append(say("gas-supply.working.usable", litres=litres, feet=feet))
-    absolute = supply.pressure + STANDARD_ATMOSPHERE
-    factor = compressibility(absolute, supply.temperature, supply.fraction, supply.second)
-    temperature = Measured(supply.temperature, "cylinder_temperature", None, given.units.get("cylinder_temperature"))
-    shown = Measured(absolute, "cylinder_pressure", 4, given.units.get("cylinder_pressure"))
-    lines.append(say("gas-supply.working.factor", absolute=shown, temperature=temperature, factor=Plain(factor, 4)))
-    return lines
 
 
 # ---------------------------------------------------------------- notes, cautions, sources, next

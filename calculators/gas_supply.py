@@ -192,7 +192,7 @@ def _answer(given: Given) -> Answer:
         results.append(VapourTable())
     return Answer(
         results=tuple(results),
-        working=gas_supply_working.working(supply) + tuple(joints.working()),
+        working=gas_supply_working.Working(supply).lines() + tuple(joints.working()),
         notes=_notes(supply),
         cautions=_cautions(supply),
         sources=_sources(supply),

@@ -6,17 +6,24 @@ from calculators.facts.gas_state import CARBON_DIOXIDE_REFERENCE_DENSITY, STANDA
 from calculators.gas_density import compressibility
 
 
-def working(supply: Supply) -> tuple[Message, ...]:
-    """Return the lines of the working: what is in the cylinder, and how long it lasts or what is needed."""
-    lines = _working_of_time(supply) if supply.needed else []
-    if supply.liquid:
-        lines += _working_of_mass(supply)
-    elif supply.in_cylinder:
-        lines += _working_of_pressure(supply)
-    return tuple(lines if supply.needed else lines + _working_of_time(supply))
+class Working:
+    """What is in the cylinder, and how long it lasts or what is needed, line by line."""
+
+    def __init__(self, supply: Supply) -> None:
+        self.supply = supply
+
+    def lines(self) -> tuple[Message, ...]:
+        """Return the lines in the order in which a reader needs them."""
+        supply = self.supply
+        lines = _of_time(supply) if supply.needed else []
+        if supply.liquid:
+            lines += _of_mass(supply)
+        elif supply.in_cylinder:
+            lines += _of_pressure(supply)
+        return tuple(lines if supply.needed else lines + _of_time(supply))
 
 
-def _working_of_time(supply: Supply) -> list[Message]:
+def _of_time(supply: Supply) -> list[Message]:
     """Return the line of gas, flow and time, gas and flow in units that go together."""
     given = supply.given
     if not given.has("gas_flow"):
@@ -32,7 +39,7 @@ def _working_of_time(supply: Supply) -> list[Message]:
     return [say("gas-supply.working." + id, gas_flow=flow, gas_volume=volume, arc_time=shown, minutes=minutes)]
 
 
-def _working_of_mass(supply: Supply) -> list[Message]:
+def _of_mass(supply: Supply) -> list[Message]:
     given = supply.given
     mass = given.number("gas_mass") if given.has("gas_mass") else supply.volume * CARBON_DIOXIDE_REFERENCE_DENSITY
     lines = []
@@ -46,7 +53,7 @@ def _working_of_mass(supply: Supply) -> list[Message]:
     return lines
 
 
-def _working_of_pressure(supply: Supply) -> list[Message]:
+def _of_pressure(supply: Supply) -> list[Message]:
     given = supply.given
     lines = []
     count = given.number("cylinder_count")

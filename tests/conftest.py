@@ -16,6 +16,13 @@ settings.register_profile("no deadline", deadline=None)
 settings.load_profile("no deadline")
 
 
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Keep the tests of a file together on one core, where they share their servers; the parts of a long one not."""
+    for item in items:
+        if item.get_closest_marker("xdist_group") is None:
+            item.add_marker(pytest.mark.xdist_group(str(item.path)))
+
+
 @pytest.fixture(scope="module")
 def specimen() -> Iterator[Calculator]:
     """The calculator with every kind of field and answer, on the shelf until the module's tests are done."""

@@ -117,18 +117,19 @@ def test_started_server_says_where_it_is_and_serves(served):
     assert re.search(rf"GET /healthz 200 \d+\.\d ms build {served.build}\n", served.log.read_text())
 
 
-def test_started_server_makes_its_data_folder_and_writes_nothing_else(served):
+def test_started_server_writes_into_its_data_folder_alone(served):
     served.get("/heat-input?voltage=24+V")
     assert sorted(path.name for path in served.log.parent.iterdir()) == ["data", "log"]
-    assert list((served.log.parent / "data").iterdir()) == []
+    made = {path.name for path in (served.log.parent / "data").iterdir()}
+    assert made == {"ledger.json", "lock", "revisions-000001.json"}
 
 
 @pytest.mark.parametrize(
     ("sent", "status"),
     (
         (b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: 1000000000000\r\n\r\n", b"413"),
-        (b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: 65537\r\n\r\n" + b"x" * 65537, b"413"),
-        (b"GET / HTTP/1.1\r\nHost: x\r\nContent-Length: 65537\r\n\r\n" + b"x" * 65537, b"413"),
+        (b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: 2000001\r\n\r\n" + b"x" * 2000001, b"413"),
+        (b"GET / HTTP/1.1\r\nHost: x\r\nContent-Length: 2000001\r\n\r\n" + b"x" * 2000001, b"413"),
         (b"POST / HTTP/1.1\r\nHost: x\r\nConnection: close\r\nContent-Length: 9\r\n\r\nvoltage=9", b"405"),
         (b"GET /?" + b"a" * 9000 + b" HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n", b"414"),
         (b"GET /static/../pyproject.toml HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n", b"404"),

@@ -2,6 +2,7 @@
 
 import hashlib
 import logging
+import pathlib
 import time
 from urllib.parse import parse_qsl, quote
 
@@ -9,7 +10,7 @@ from flask import Flask, Response, g, request
 from werkzeug.exceptions import HTTPException
 
 from calculators.contract import say
-from webapp import packing, pocket
+from webapp import crew, packing, pocket
 from webapp.bundle import Bundle
 from webapp.catalogue import Context, sentence
 from webapp.json_text import Pairs, to_json
@@ -20,7 +21,6 @@ PAGE_POLICY = (
 )
 WORKER_POLICY = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'"
 LONGEST_QUERY = 8000  # bytes; a full form sends a few hundred
-LARGEST_BODY = 64 * 1024  # nothing here reads a body yet
 A_YEAR = 31536000
 LANGUAGE = "en"
 TYPES = {
@@ -36,14 +36,19 @@ TYPES = {
 log = logging.getLogger("puddlebook")
 
 
-def create_app() -> Flask:
-    """Return the WSGI application; what the phone carries is read once, here."""
+def create_app(data: pathlib.Path | None = None) -> Flask:
+    """Return the WSGI application; what the phone carries is read once, here.
+
+    Without a folder for records it has the calculators alone.
+    """
     app = Flask(__name__, static_folder=None)
-    app.config["MAX_CONTENT_LENGTH"] = LARGEST_BODY
+    app.config["MAX_CONTENT_LENGTH"] = crew.LARGEST_BODY
     bundle = Bundle()
     app.extensions["bundle"] = bundle
     _file_routes(app, bundle)
     _answer_routes(app, bundle)
+    if data is not None:
+        crew.register(app, data, bundle.build)
     _headers_and_log(app, bundle)
     return app
 

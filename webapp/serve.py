@@ -9,12 +9,16 @@ import sys
 from cheroot import wsgi
 from cheroot.ssl.builtin import BuiltinSSLAdapter
 
-from webapp import packing
+from webapp import owner, packing
 from webapp.pages import create_app
+from webapp.store import CannotStart
 
 
 def main(arguments: list[str] | None = None) -> int:
     """Serve until interrupted; return the exit status."""
+    arguments = sys.argv[1:] if arguments is None else arguments
+    if arguments[:1] and arguments[0] in owner.COMMANDS:
+        return owner.main(arguments)
     options = _options(arguments)
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(message)s", stream=sys.stderr)
     try:
@@ -23,7 +27,10 @@ def main(arguments: list[str] | None = None) -> int:
         return _refuse(f"The data folder {options.data} cannot be made: {error.strerror}. Give another with --data.")
     if not os.access(options.data, os.W_OK | os.X_OK):
         return _refuse(f"The data folder {options.data} cannot be written to. Give another with --data.")
-    app = create_app()
+    try:
+        app = create_app(options.data)
+    except CannotStart as reason:
+        return _refuse(str(reason))
     bundle = app.extensions["bundle"]
     packing.pack([bundle.worker, *bundle.files.values()])
     server = wsgi.Server((options.host, options.port), app, numthreads=4, server_name="puddlebook")
@@ -65,7 +72,10 @@ def _port(text: str) -> int:
 
 def _options(arguments: list[str] | None) -> argparse.Namespace:
     parser = argparse.ArgumentParser(
-        prog="webapp/start", description="Serve Puddlebook. A phone needs https, or localhost."
+        prog="webapp/start",
+        description="Serve Puddlebook. A phone needs https, or localhost.",
+        epilog="Commands of the owner's, beside a running server: pair, phones, shut-out; with it stopped: restore. "
+        "Each has its own --help.",
     )
     parser.add_argument("--host", default="127.0.0.1", help="address to listen on (default 127.0.0.1)")
     parser.add_argument(

@@ -40,7 +40,7 @@ def spoil(app: Flask, faults: Path) -> Flask:
 
 def main() -> int:
     faults = Path(sys.argv[sys.argv.index("--data") + 1]) / FAULTS
-    serve.create_app = lambda: spoil(pages.create_app(), faults)  # type: ignore[attr-defined]
+    serve.create_app = lambda data=None: spoil(pages.create_app(data), faults)  # type: ignore
     return serve.main()
 
 

@@ -146,9 +146,10 @@ def fraction_of_two(first_fraction: float, second_fraction: float, first_flow: f
 
 
 def mixture_viscosity(mix: "Mix") -> float:
-    """Return the viscosity of a mix at 20 degC and 1 atm, weighted by the roots of the molar masses.
+    """Return the viscosity of a mix at 20 degC and 1 atm by Wilke's rule.
 
-    mu = sum(x * mu * sqrt(M)) / sum(x * sqrt(M))
+    mu = sum of x_i * mu_i / sum of x_j * phi_ij,
+    phi_ij = (1 + (mu_i / mu_j)^(1/2) * (M_j / M_i)^(1/4))^2 / (8 * (1 + M_i / M_j))^(1/2)
 
     Parameters
     ----------
@@ -167,22 +168,26 @@ def mixture_viscosity(mix: "Mix") -> float:
 
     Notes
     -----
-    Good to a few percent; poor for much hydrogen. It serves to show a Reynolds number, not to decide.
+    Within 2 % of the kinetic theory of gases for argon with helium or carbon dioxide, 6 % for helium with carbon
+    dioxide, as the tests measure. Weighting by the roots of the molar masses would be 9 % low with helium.
 
     Source
     ------
-    Herning and Zipperer, Gas- und Wasserfach 79 (1936) 49, from memory; viscosities from calculators/facts/gases.py.
+    C. R. Wilke, J. Chem. Phys. 18 (1950) 517, from memory; viscosities from calculators/facts/gases.py.
 
     Examples
     --------
     >>> round(mixture_viscosity((0.75, 0.25, 0.0, 0.0, 0.0, 0.0)) * 1e6, 1)
-    20.3
+    19.9
     """
     _require(mix)
-    above, below = 0.0, 0.0
+    total = 0.0
     for position in range(len(mix)):
         _, _, molar_mass, _, viscosity = GASES[position]
-        weight = mix[position] * molar_mass**0.5
-        above = above + weight * viscosity
-        below = below + weight
-    return above / below
+        below = 0.0
+        for other in range(len(mix)):
+            ratio = GASES[other][2] / molar_mass
+            drag = 1.0 + (viscosity / GASES[other][4]) ** 0.5 * ratio**0.25
+            below = below + mix[other] * drag * drag / (8.0 * (1.0 + 1.0 / ratio)) ** 0.5
+        total = total + mix[position] * viscosity / below
+    return total

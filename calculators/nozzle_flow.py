@@ -229,8 +229,8 @@ def reynolds_number(gas_flow: float, nozzle_bore: float, density: float, viscosi
 
     Examples
     --------
-    >>> round(reynolds_number(0.0003, 0.013, 1.736, 20.3e-6))
-    2513
+    >>> round(reynolds_number(0.0003, 0.013, 1.736, 19.9e-6))
+    2563
     """
     ranges.require("gas_flow", gas_flow, 1.0e-6, 0.01, "m3/s")
     _require_bore(nozzle_bore)

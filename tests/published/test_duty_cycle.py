@@ -2,7 +2,7 @@
 
 import pytest
 
-from calculators import duty
+from calculators import duty, ranges
 
 # NEC Table 630.11(A), 2008, welders without a motor: (duty, multiplier). Standing: standard, seen quoted. Made for
 # supply cables, not for this: an independent proof that heat goes with the square of the current.
@@ -98,3 +98,45 @@ def test_share_is_not_in_proportion_to_current():
     """The trap: 200 A at 30 % is not 40 % at 150 A, but 53 %; and 60 % is not at 100 A."""
     assert duty.allowed_duty(150.0, 200.0, 0.3) > 0.5
     assert duty.current_for_duty(0.6, 200.0, 0.3) > 140.0
+
+
+# ---------------------------------------------------------------- what is refused
+
+
+@pytest.mark.parametrize(
+    ("two", "named"),
+    [
+        ((0.9, 0.3, 0.5, 0.6), "higher_current"),
+        ((2001.0, 0.3, 100.0, 0.6), "higher_current"),
+        ((200.0, 0.009, 100.0, 0.6), "its_duty"),
+        ((200.0, 1.1, 100.0, 1.0), "its_duty"),
+        ((200.0, 0.3, 0.9, 0.6), "lower_current"),
+        ((1999.0, 0.3, 2001.0, 0.6), "lower_current"),
+        ((200.0, 0.3, 100.0, 0.009), "longer_duty"),
+        ((200.0, 0.3, 100.0, 1.1), "longer_duty"),
+        ((200.0, 0.3, 200.0, 0.6), "ratio"),
+        ((200.0, 0.3, 220.0, 0.6), "ratio"),
+        ((200.0, 0.3, 100.0, 0.3), "ratio"),
+        ((200.0, 0.3, 100.0, 0.2), "ratio"),
+    ],
+)
+def test_two_ratings_that_make_no_line_are_refused_by_name(two, named):
+    with pytest.raises(ranges.OutOfRange) as refused:
+        duty.exponent_of(*two)
+    assert refused.value.name == named
+
+
+@pytest.mark.parametrize("two", [(2000.0, 0.01, 1.0, 1.0), (1.001, 0.5, 1.0, 0.501)])
+def test_ends_of_the_range_of_two_ratings_are_inside(two):
+    higher, short, lower, longer = two
+    exponent = duty.exponent_of(*two)
+    assert (higher / lower) ** exponent == pytest.approx(longer / short)
+
+
+def test_two_ratings_may_lie_close_together_but_not_on_each_other():
+    """1.0001 is where a ratio counts as one: less cannot be told from none."""
+    assert duty.exponent_of(100.02, 0.5, 100.0, 0.6) > 0.0
+    assert duty.exponent_of(200.0, 0.5, 100.0, 0.5001) > 0.0
+    for two in ((100.005, 0.5, 100.0, 0.6), (200.0, 0.5, 100.0, 0.50004)):
+        with pytest.raises(ranges.OutOfRange):
+            duty.exponent_of(*two)

@@ -215,9 +215,9 @@ def test_weight_against_air(composition, expected):
     assert density_against_air(mixture_density(composition)) == pytest.approx(expected, abs=0.002)
 
 
-# Second method: the first approximation of Chapman and Enskog, with the pure viscosities of CoolProp and a Lennard-Jones
-# force between unlike molecules (diameter [m], well [K]; Hirschfelder, Curtiss and Bird, 1954, and the integrals of
-# Neufeld, Janzen and Aziz, J. Chem. Phys. 57 (1972) 1100; from memory). Standing: published, computed.
+# Second method: the first approximation of Chapman and Enskog, with the pure viscosities of CoolProp and a
+# Lennard-Jones force between unlike molecules (diameter [1e-10 m], well [K]; Hirschfelder, Curtiss and Bird, 1954, and
+# the integrals of Neufeld, Janzen and Aziz, J. Chem. Phys. 57 (1972) 1100; from memory). Standing: published, computed.
 FORCES = {0: (3.542, 93.3), 1: (3.941, 195.2), 3: (2.551, 10.22)}
 
 

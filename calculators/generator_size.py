@@ -20,7 +20,7 @@ from calculators.contract import (
 )
 from calculators.facts import supply as facts
 from calculators.generator_size_words import ENGLISH
-from calculators.supply_case import LEAST, MOST, OTHERS, USUAL, Balance, Cord, Load
+from calculators.supply_case import LEAST, MOST, OTHERS, USUAL, Balance, Load
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -68,23 +68,22 @@ def _solve(unknown: str, values: "dict[str, Any]") -> float:
 
 def _answer(given: Given) -> Answer:
     load = Load(given)
-    length = given.number("cord_length") if given.has("cord_length") else None
-    size = given.word("cord_size")
-    cord = Cord(load, length, size) if length is not None or size else None
     generator = given.word("supply") in _GENERATORS
-    cautions = ("fumes", "backfeed") if generator else ()
+    cautions = ["fumes", "backfeed"] if generator else []
+    if load.cord.told:
+        cautions.append("cord")
     return Answer(
-        results=tuple(_results(given, load, cord)),
+        results=tuple(_results(given, load)),
         working=_working(given, load),
-        notes=_notes(given, load, cord),
-        cautions=tuple([say("generator-size.caution." + each) for each in cautions + ("shock", "electrician")]),
-        sources=_sources(given, cord),
+        notes=_notes(given, load),
+        cautions=tuple([say("generator-size.caution." + each) for each in cautions + ["shock", "electrician"]]),
+        sources=_sources(given, load),
         next_questions=_next(load),
-        verdict=_verdict(given, load, cord),
+        verdict=_verdict(given, load),
     )
 
 
-def _sources(given: Given, cord: Cord | None) -> tuple[Source, ...]:
+def _sources(given: Given, load: Load) -> tuple[Source, ...]:
     generator = given.word("supply") in _GENERATORS
     used = [DEFINITION, KINDS, ECODESIGN, ROOM]
     if not given.has("voltage"):
@@ -93,17 +92,19 @@ def _sources(given: Given, cord: Cord | None) -> tuple[Source, ...]:
         used.append(EFFECTIVE)
     if given.has("altitude") or given.has("air_temperature"):
         used += [DERATING, ARMY]
-    if not generator or cord is not None:
+    if not generator or load.cord.told:
         used.append(CIRCUIT)
-    if cord is not None:
+    if load.cord.told:
         used.append(CORDS)
     used.append(FUMES if generator else BREAKER)
     return tuple(used)
 
 
-def _results(given: Given, load: Load, cord: Cord | None) -> list[object]:
+def _results(given: Given, load: Load) -> list[object]:
     current = Measured(load.current, "current")
     results: list[object] = [_headline(given, load)]
+    if load.cord.told:
+        results += _cord(given, load)
     results.append(
         Number("apparent_power", load.apparent, figures=3, label=say("generator-size.label.drawn", current=current))
     )
@@ -116,27 +117,47 @@ def _results(given: Given, load: Load, cord: Cord | None) -> list[object]:
         band = say("generator-size.band-derating")
         low, high = min(usual, worst), max(usual, worst)
         results.append(Number("derated_power", usual, "generator_power", low, high, band))
-    if cord is not None:
-        if cord.size and cord.length is not None:
-            results.append(Number("cord_drop", cord.drop(cord.size), "voltage_drop"))
-        results.append(Words("cord_needed", _wires(cord.needed)))
     return results
+
+
+def _cord(given: Given, load: Load) -> list[object]:
+    """Return what the cord loses, and the size that stands what the headline says."""
+    found: list[object] = []
+    if load.cord.size and load.cord.length is not None:
+        found.append(Number("cord_drop", load.cord.drop(load.drawn), "voltage_drop"))
+    current, size = load.cord_for(given.solved_for)
+    label = say("generator-size.label.cord", current=Measured(current, "current"))
+    found.append(Words("cord_needed", _wires(size), label))
+    return found
 
 
 def _headline(given: Given, load: Load) -> Number:
     """Return the rating needed, or the most current that the supply has room for."""
     name = "generator_power" if given.solved_for == "generator_power" else "current"
     value, low, high = [load.balance.solved(name, which) for which in (USUAL, LEAST, MOST)]
-    if not ranges.above(max(low, high), min(low, high)):
-        return Number(name, value)
-    return Number(name, value, None, min(low, high), max(low, high), say("generator-size.band"))
+    found = Number(name, value)
+    if ranges.above(max(low, high), min(low, high)):
+        found = Number(name, value, None, min(low, high), max(low, high), say("generator-size.band"))
+    if name == "current" and load.limited:
+        found.label = say("generator-size.label.through")
+    if load.cord.told:
+        found.in_words = _warning(given, load)
+    return found
+
+
+def _warning(given: Given, load: Load) -> Message:
+    """Return what has to be said of the cord beside the number."""
+    if load.cord.size:
+        return say("generator-size.cord.own")
+    size = load.cord_for(given.solved_for)[1]
+    return say("generator-size.cord.take", size=_wires(size)) if size else say("generator-size.remedy.no-cord")
 
 
 def _wires(size: str) -> Message:
     return say("generator-size.option.cord_size." + size) if size else say("generator-size.cord.none")
 
 
-def _verdict(given: Given, load: Load, cord: Cord | None) -> Verdict | None:
+def _verdict(given: Given, load: Load) -> Verdict | None:
     asked = given.solved_for is None
     state = load.state() if asked else "inside"
     shown: dict[str, object] = {
@@ -153,13 +174,12 @@ def _verdict(given: Given, load: Load, cord: Cord | None) -> Verdict | None:
         return Verdict(
             state, say("generator-size.verdict." + ("outlet" if load.breaker else "generator"), **shown), most
         )
-    if cord is not None and (cord.thin or cord.long):
-        if not cord.thin:
-            shown["drop"] = Measured(cord.drop(cord.size), "voltage_drop")
-        message = say("generator-size.verdict.cord-" + ("thin" if cord.thin else "long"), **shown)
-        remedy = say("generator-size.remedy.no-cord")
-        if cord.needed:
-            remedy = say("generator-size.remedy.cord", size=_wires(cord.needed))
+    if load.cord.size and ranges.above(load.drawn, load.cord.most(load.cord.size)):
+        thin = ranges.above(load.drawn, load.cord.carried())
+        shown["drop"] = Measured(load.cord.drop(load.drawn), "voltage_drop")
+        message = say("generator-size.verdict.cord-" + ("thin" if thin else "long"), **shown)
+        size = load.cord_for(given.solved_for)[1]
+        remedy = say("generator-size.remedy.cord", size=_wires(size)) if size else say("generator-size.remedy.no-cord")
         return Verdict("outside", message, remedy)
     if not asked:
         return None
@@ -190,6 +210,8 @@ def _working(given: Given, load: Load) -> tuple[Message, ...]:
         "needed": rating,
         "rating": rating,
         "room": Measured(load.room.usable(load.rating), "apparent_power", 4),
+        "most": Measured(load.balance.usable() / load.volts, "current", 4),
+        "through": Measured(load.balance.usable(), "apparent_power", 4),
     }
     lines = ["out", "real", "apparent", "drawn"]
     if not given.has("voltage"):
@@ -197,10 +219,12 @@ def _working(given: Given, load: Load) -> tuple[Message, ...]:
     if given.has("duty_cycle"):
         lines.append("heating")
     lines.append("needed" if given.solved_for == "generator_power" else "room")
+    if load.limited and given.solved_for != "generator_power":
+        lines.append("cord")
     return tuple([say("generator-size.working." + line, **shown) for line in lines])
 
 
-def _notes(given: Given, load: Load, cord: Cord | None) -> tuple[Message, ...]:
+def _notes(given: Given, load: Load) -> tuple[Message, ...]:
     notes = []
     generator = given.word("supply") in _GENERATORS
     if not (given.has("machine_efficiency") and given.has("power_factor")):
@@ -215,7 +239,7 @@ def _notes(given: Given, load: Load, cord: Cord | None) -> tuple[Message, ...]:
             notes.append(say("generator-size.note.half"))
     if given.has("altitude") or given.has("air_temperature"):
         notes.append(say("generator-size.note.derating"))
-    if cord is not None:
+    if load.cord.told:
         notes.append(say("generator-size.note.cord"))
     return tuple(notes)
 

@@ -1,6 +1,6 @@
 """One machine on one supply: what it draws, what the supply has room for, and whether the cord stands it."""
 
-from calculators import conductors, duty, numerals, ranges, supply_power, voltage_lines
+from calculators import conductors, duty, ranges, supply_power, voltage_lines
 from calculators.contract import Given
 from calculators.facts import conductors as copper
 from calculators.facts import supply as facts
@@ -12,8 +12,12 @@ if TYPE_CHECKING:
 _SUPPLIES = {name: (volts, amperes) for name, volts, amperes in facts.SUPPLIES}
 _SOURCES = {name: (efficiencies, factors) for name, efficiencies, factors in facts.POWER_SOURCES}
 # What shapes the balance of current and rating, and is never its blank.
-OTHERS = ("power_source", "voltage", "machine_efficiency", "power_factor", "margin", "altitude", "air_temperature")
-_NAMES = OTHERS + ("supply", "generator_power", "current", "duty_cycle")
+OTHERS = ("supply", "power_source", "voltage", "machine_efficiency", "power_factor", "margin", "altitude") + (
+    "air_temperature",
+    "cord_length",
+    "cord_size",
+)
+_NAMES = OTHERS + ("generator_power", "current", "duty_cycle")
 _GAUGES = {name: gauge for name, gauge, _ in facts.CORDS}
 _CARRIED = {name: amperes for name, _, amperes in facts.CORDS}
 LEAST, USUAL, MOST = 0, 1, 2  # of efficiency and power factor
@@ -62,17 +66,56 @@ class Room:
         return apparent * (1.0 + self.margin) / self.left
 
 
+class Cord:
+    """An extension cord between supply and machine, as far as it is told."""
+
+    def __init__(self, values: "dict[str, Any]") -> None:
+        self.length: float | None = values.get("cord_length")
+        self.size: str = values.get("cord_size") or ""
+        self.told = self.length is not None or self.size != ""
+        self.volts = _SUPPLIES[values["supply"]][0]
+
+    def _resistance(self, size: str) -> float:
+        if self.length is None:
+            return 0.0
+        area = conductors.awg_area(_GAUGES[size])
+        return conductors.loop_resistance(self.length, area, conductors.copper_resistivity(copper.HOT_LEAD))
+
+    def drop(self, drawn: float) -> float:
+        """Return what the cord loses, [V]; nothing where its length is not known."""
+        return drawn * self._resistance(self.size)
+
+    def carried(self) -> float:
+        """Return what its wires carry, [A]; a cord is too thin a thing to be averaged over minutes."""
+        return _CARRIED[self.size]
+
+    def most(self, size: str) -> float:
+        """Return the most a size stands: by its heat, and by what the code's note would have lost, [A]."""
+        resistance = self._resistance(size)
+        return min(_CARRIED[size], facts.CORD_LIMIT * self.volts / resistance) if resistance else _CARRIED[size]
+
+    def enough(self, drawn: float) -> str:
+        """Return the thinnest size that stands it, or nothing."""
+        found = [name for name, _, _ in facts.CORDS if not ranges.above(drawn, self.most(name))]
+        return found[0] if found else ""
+
+
 class Balance:
     """What a machine draws against what a supply has room for."""
 
     def __init__(self, values: "dict[str, Any]") -> None:
         self.values = values
-        self.machine, self.room = Machine(values), Room(values)
+        self.machine, self.room, self.cord = Machine(values), Room(values), Cord(values)
+
+    def usable(self) -> float:
+        """Return the apparent power that the supply has room for, through whichever cord is told, [W]."""
+        room = self.room.usable(self.values["generator_power"])
+        return min(room, self.cord.most(self.cord.size) * self.cord.volts) if self.cord.size else room
 
     def solved(self, unknown: str, which: int = USUAL) -> float:
-        """Return the current that the supply carries [A], or the rating that the current takes [W]."""
+        """Return the current that supply and cord carry [A], or the rating that the current takes [W]."""
         if unknown == "current":
-            return self.machine.current_of(self.room.usable(self.values["generator_power"]), which)
+            return self.machine.current_of(self.usable(), which)
         return self.room.rating_for(self.machine.apparent(self.values["current"], which))
 
 
@@ -82,7 +125,7 @@ class Load:
     def __init__(self, given: Given) -> None:
         self.values: dict[str, Any] = {name: given.values.get(name) for name in _NAMES}
         self.balance = Balance(self.values)
-        self.machine, self.room = self.balance.machine, self.balance.room
+        self.machine, self.room, self.cord = self.balance.machine, self.balance.room, self.balance.cord
         self.volts, self.breaker = _SUPPLIES[self.values["supply"]]
         self.rating: float = self.values["generator_power"]
         self.current: float = self.values["current"]
@@ -92,6 +135,7 @@ class Load:
         self.drawn = self.apparent / self.volts
         share = self.values["duty_cycle"]
         self.idle = facts.IDLE_POWER / self.volts
+        self.limited = ranges.above(self.room.usable(self.rating), self.balance.usable())  # by the cord
         self.heating = self.drawn if share is None else duty.effective_current(self.drawn, share, self.idle)
 
     def state(self) -> str:
@@ -103,31 +147,15 @@ class Load:
             return "outside" if trips or ranges.above(self.heating, self.breaker) else "unclear"
         return "outside" if ranges.above(self.apparent, self.rating * self.room.left) else "unclear"
 
+    def cord_for(self, solved_for: str | None) -> tuple[float, str]:
+        """Return the welding current that a cord is chosen for [A], and its thinnest size, or nothing.
 
-class Cord:
-    """An extension cord between supply and machine."""
-
-    def __init__(self, load: Load, length: float | None, size: str) -> None:
-        self.load = load
-        self.length = length
-        self.size = size
-        self.thin = size != "" and not self.stands(size)
-        self.long = size != "" and self.loses_too_much(size)
-        enough = [name for name, _, _ in facts.CORDS if self.stands(name) and not self.loses_too_much(name)]
-        self.needed = enough[0] if enough else ""
-
-    def drop(self, size: str) -> float:
-        """Return what a size loses, [V]; nothing where the length is not known."""
-        if self.length is None:
-            return 0.0
-        area = conductors.awg_area(_GAUGES[size])
-        hot = conductors.copper_resistivity(copper.HOT_LEAD)
-        return self.load.drawn * conductors.loop_resistance(self.length, area, hot)
-
-    def stands(self, size: str) -> bool:
-        """Return whether a size stands the current; a cord is too thin a thing to be averaged over minutes."""
-        return not ranges.above(self.load.drawn, _CARRIED[size])
-
-    def loses_too_much(self, size: str) -> bool:
-        """Return whether a size loses more than the code's note would have."""
-        return numerals.settle(self.drop(size) / self.load.volts, 6) > facts.CORD_LIMIT
+        It is the most that the supply carries, as the headline says, or the current asked about where that is more,
+        where it alone is known, or where no cord stands the other; for that, at the least efficient of the kind.
+        """
+        asked = self.current, self.cord.enough(self.machine.apparent(self.current, LEAST) / self.volts)
+        room = self.room.usable(self.rating)
+        if solved_for == "generator_power" or ranges.above(self.apparent, room):
+            return asked
+        size = self.cord.enough(room / self.volts)
+        return (self.machine.current_of(room), size) if size or solved_for == "current" else asked

@@ -160,6 +160,71 @@ def test_thin_or_long_cord_is_outside():
     assert "too thin" in said(thin, "notes")
 
 
+def test_cord_is_chosen_for_what_the_headline_says():
+    """The trap: 90 A draws 12 A, and the headline says that the outlet carries more than twice that.
+
+    240 V 50 A: 40 A are used, which 8 AWG carries (NEC Table 400.5(A): 40 A). 9.6 kVA x 0.56 = 5376 W, 217 A.
+    """
+    answer = ask(supply="outlet-240-50", current="90 A", cord_length="25 ft", **BOOK)
+    assert value(answer, "current") == pytest.approx(10 * ((196 + 0.2 * 5376) ** 0.5 - 14), abs=0.1)
+    assert answer["results"]["cord_needed"]["text"] == "8 AWG"
+    page = walking.reply(
+        "/generator-size", [("supply", "outlet-240-50"), ("current", "90 A"), ("cord_length", "25 ft")]
+    )
+    text = page.body.replace("\u00a0", " ")
+    assert "Cord wires for 220 A" in text
+    headline = text[text.index('class="headline answered"') :]
+    assert "Cord: 8 AWG or thicker, unrolled" in headline[: headline.index("</div>")]
+
+
+def test_cord_of_a_rating_is_chosen_for_the_greediest_of_its_kind():
+    # 90 A x 18.5 V ÷ (0.80 x 0.60) = 3469 VA: 28.9 A at 120 V, 10 AWG; at the usual 0.84 x 0.68 24.3 A would be 12 AWG.
+    answer = ask(supply="generator-120", current="90 A", cord_length="10 ft")
+    assert answer["results"]["cord_needed"]["text"] == "10 AWG"
+
+
+def test_more_than_the_supply_has_room_for_is_what_the_cord_is_chosen_for():
+    # 90 A draws 24.8 A, which 12 AWG just carries; the outlet's 12 A alone would go through 14 AWG.
+    answer = ask(supply="outlet-120-15", current="90 A", cord_length="10 ft", **BOOK)
+    assert answer["results"]["cord_needed"]["text"] == "12 AWG"
+
+
+def test_cord_that_no_size_is_enough_for_at_the_most_is_chosen_for_the_current_asked():
+    # 40 A over 400 ft: 12 V are lost already at 0.3 ohm; 6 AWG (0.491 ohm/kft) has 0.393. 90 A draws 12.4 A.
+    answer = ask(supply="outlet-240-50", current="90 A", cord_length="400 ft", **BOOK)
+    assert answer["results"]["cord_needed"]["text"] == "8 AWG"
+    assert "go without" in said_on_page(supply="outlet-240-50", cord_length="400 ft")
+
+
+def said_on_page(**typed):
+    return walking.reply("/generator-size", list(typed.items())).body.replace("\u00a0", " ")
+
+
+def test_thin_cord_takes_the_headline_down():
+    """12 AWG carries 25 A (NEC Table 400.5(A)): 240 V x 25 A x 0.56 = 3360 W, 153 A; the outlet has 217."""
+    answer = ask(supply="outlet-240-50", cord_size="awg-12", cord_length="10 ft", **BOOK)
+    most = value(answer, "current")
+    assert most == pytest.approx(10 * ((196 + 0.2 * 3360) ** 0.5 - 14), abs=0.01)
+    assert value(answer, "supply_current") == pytest.approx(25.0)
+    assert answer["results"]["cord_needed"]["text"] == "8 AWG"
+    assert "this cord" in said_on_page(supply="outlet-240-50", cord_size="awg-12")
+    assert ask(supply="outlet-240-50", current=f"{most - 0.5} A", cord_size="awg-12", **BOOK)["verdict"] == "inside"
+    assert ask(supply="outlet-240-50", current=f"{most + 0.5} A", cord_size="awg-12", **BOOK)["verdict"] == "outside"
+
+
+def test_long_cord_takes_the_headline_down_by_its_loss():
+    # 5 % of 120 V over 2 x 100 ft of 12 AWG, 1.98 ohm/kft (NEC Chapter 9 Table 8): 15.2 A, not the 16 of the outlet.
+    answer = ask(supply="outlet-120-20", cord_size="awg-12", cord_length="100 ft", **BOOK)
+    assert value(answer, "supply_current") == pytest.approx(15.15, rel=0.01)
+    assert value(answer, "cord_drop") == pytest.approx(6.0)
+
+
+def test_thick_cord_changes_nothing():
+    plain, through = ask(supply="outlet-240-30", **BOOK), ask(supply="outlet-240-30", cord_size="awg-10", **BOOK)
+    assert value(plain, "current") == value(through, "current")
+    assert "this cord" not in said_on_page(supply="outlet-240-30", cord_size="awg-10")
+
+
 def test_cord_is_not_excused_by_a_short_arc():
     """35.7 A heats as 8 A at 5 %, and burns 14 AWG all the same."""
     answer = ask(supply="outlet-240-50", current="200 A", cord_size="awg-14", duty_cycle="5 %", **BOOK)
@@ -170,3 +235,8 @@ def test_cautions_name_fumes_and_backfeed_of_engines():
     assert "monoxide" in said(ask(current="150 A"), "cautions")
     outlet = said(ask(supply="outlet-240-50"), "cautions")
     assert "monoxide" not in outlet and "electrician" in outlet
+
+
+def test_cord_is_cautioned_where_there_is_one():
+    assert "coiled cord can burn" in said(ask(current="150 A", cord_size="awg-10"), "cautions")
+    assert "coiled cord" not in said(ask(current="150 A"), "cautions")

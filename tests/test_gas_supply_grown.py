@@ -3,10 +3,14 @@
 Gas is expected from CoolProp 8.0.0 (standing: published), brought to 15 degC and 1 atm here, in the open.
 """
 
+import html
+import re
+
 import CoolProp
 import pytest
 from CoolProp.CoolProp import AbstractState, PropsSI
 
+from tests import walking
 from tests.gas_supply_asking import (
     ARGON,
     ATMOSPHERE,
@@ -18,6 +22,7 @@ from tests.gas_supply_asking import (
     ask,
     found,
     page,
+    plain,
     said,
     usable,
     value,
@@ -110,3 +115,49 @@ def test_carbon_dioxide_shows_its_vapour_pressure_over_temperature():
     assert float(found(r"32 °F, 0 °C\s+(\d+) psi", text)) == pytest.approx(490.8, abs=1)
     assert float(found(r"68 °F, 20 °C\s+(\d+) psi", text)) == pytest.approx(816.2, abs=1)
     assert "while liquid is left" not in page(**ARGON, cylinder_pressure="1000 psi")[0]
+
+
+def test_joints_are_counted_in_the_working_by_hand():
+    # 35 ft3/h for 10 min: 5.83 ft3. 43 L of argon at 1000 psi: 105.8 ft3 to use (CoolProp). 105.8 ÷ 5.83 = 18.13.
+    typed = {**ARGON, "cylinder_pressure": "1000 psi", "gas_flow": "35 ft3/h", "joint_time": "10 min"}
+    answer = ask(**typed)
+    gas = usable(43, 1000 * PSI) / CUBIC_FOOT
+    line = said({"working": answer["working"][-1:]}, "working")
+    assert line == f"Joints = gas ÷ gas for one = {gas:.1f} ft³ ÷ 5.83 ft³ = {gas / (35 / 6):.2f}, whole ones counted"
+    text, _ = page(**typed)
+    assert "Likely 15 to 20 From the same." in text
+
+
+def test_no_joints_are_counted_where_the_flow_is_what_is_asked():
+    """The trap: the flow that just lasts the time is no setting, so that joints of it mean nothing."""
+    typed = {**ARGON, "cylinder_pressure": "1000 psi", "arc_time": "60 min", "joint_time": "10 min"}
+    answer = ask(**typed)
+    assert answer["solved_for"] == "gas_flow"
+    assert "joints_left" not in answer["results"] and "Joints" not in said(answer, "working")
+
+
+@pytest.mark.parametrize("joints", [1, 2])
+def test_last_joint_has_its_change_too(joints):
+    # Minutes so that the gas does 1.5 or 2.5 joints.
+    minutes = usable(43, 1000 * PSI) / (35 * CUBIC_FOOT / 60) / (joints + 0.5)
+    typed = {**ARGON, "cylinder_pressure": "1000 psi", "gas_flow": "35 ft3/h", "joint_time": f"{minutes:.2f} min"}
+    answer = ask(**typed)
+    assert value(answer, "joints_left") == joints
+    change = value(answer, "change_pressure")
+    assert usable(43, change * PSI, reserve=200 * PSI) == pytest.approx(35 * CUBIC_FOOT / 60 * minutes, rel=5e-3)
+
+
+# Vapour pressure of carbon dioxide, gauge, from CoolProp 8.0.0 (Span and Wagner 1996). Standing: published.
+@pytest.mark.parametrize("units", ["us", "si"])
+@pytest.mark.parametrize("celsius", [-10, 0, 10, 20, 30])
+def test_vapour_pressures_are_shown_in_both_systems(units, celsius):
+    body = walking.reply("/gas-supply", [("gas", "carbon-dioxide"), ("gas_mass", "20 lb")], system=units).body
+    text = re.sub(r"\s+", " ", plain(html.unescape(re.sub(r"<[^>]*>", " ", body))).replace("\u2212", "-"))
+    psi, bar = re.search(rf"{celsius * 9 // 5 + 32} °F, {celsius} °C (\d+) psi, ([\d.]+) bar", text).groups()
+    expected = PropsSI("P", "T", celsius + 273.15, "Q", 1, "CarbonDioxide") - ATMOSPHERE
+    assert float(psi) == pytest.approx(expected / PSI, rel=2e-3)
+    assert float(bar) == pytest.approx(expected / BAR, rel=2e-3)
+
+
+def test_vapour_pressures_have_their_name_in_the_interface():
+    assert len(ask(gas="carbon-dioxide", gas_mass="20 lb")["results"]["vapour_pressures"]["rows"]) == 5

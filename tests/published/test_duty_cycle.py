@@ -65,6 +65,8 @@ def test_share_at_another_current(rated, rated_share, current, expected):
 def test_supply_current_with_its_idle_part():
     # 32² x 0.35 + 0.5² x 0.65 = 358.6; √ = 18.94 A (NEC 630.12, IEC 60974-1). Standing: standard, by hand.
     assert duty.effective_current(32.0, 0.35, 0.5) == pytest.approx(18.94, abs=0.005)
+    # With nothing between the arcs: 32 x √0.35 = 18.93.
+    assert duty.effective_current(32.0, 0.35) == pytest.approx(18.932, abs=0.001)
     assert duty.effective_current(32.0, 1.0, 0.5) == pytest.approx(32.0)
     assert duty.effective_current(32.0, 0.0, 0.5) == pytest.approx(0.5)
 
@@ -124,6 +126,7 @@ def test_two_ratings_that_make_no_line_are_refused_by_name(two, named):
     with pytest.raises(ranges.OutOfRange) as refused:
         duty.exponent_of(*two)
     assert refused.value.name == named
+    assert refused.value.unit == ("A" if named.endswith("current") else "")
 
 
 @pytest.mark.parametrize("two", [(2000.0, 0.01, 1.0, 1.0), (1.001, 0.5, 1.0, 0.501)])

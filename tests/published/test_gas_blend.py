@@ -151,6 +151,8 @@ def test_no_mix_falls_into_two_groups_and_helium_for_argon_changes_none_of_m_and
         (mix(carbon_dioxide=4), "ISO 14175-M12-ArC-4", "SG-AC-4"),
         (mix(carbon_dioxide=6, oxygen=4), "ISO 14175-M25-ArCO-6/4", "SG-ACO-6/4"),
         (mix(helium=30), "ISO 14175-I3-ArHe-30", "SG-AHe-30"),
+        (mix(oxygen=1), "ISO 14175-M13-ArO-1", "SG-AO-1"),
+        (mix(carbon_dioxide=12.3456), "ISO 14175-M20-ArC-12.35", "SG-AC-12.35"),
         (mix(hydrogen=5), "ISO 14175-R1-ArH-5", "SG-AH-5"),
         (mix(helium=90, argon=7.5, carbon_dioxide=2.5), "ISO 14175-M12-HeArC-7.5/2.5", "SG-HeAC-7.5/2.5"),
         (mix(carbon_dioxide=100), "ISO 14175-C1-C", "SG-C"),
@@ -170,6 +172,7 @@ def test_designations(composition, expected, us):
         (mix(carbon_dioxide=15), "M21"),
         (mix(carbon_dioxide=18), ""),
         (mix(carbon_dioxide=20, oxygen=2), "M24"),
+        (mix(carbon_dioxide=10, oxygen=8), "M24"),
         (mix(carbon_dioxide=10, oxygen=9), ""),
         (mix(nitrogen=100), "F1"),
     ),
@@ -295,7 +298,19 @@ def test_two_flows_make_the_mix_of_their_shares():
 def test_what_is_no_mix_is_refused_by_name(formula, whole, named):
     with pytest.raises(ranges.OutOfRange) as refused:
         formula(whole)
-    assert refused.value.name == named
+    assert (refused.value.name, refused.value.unit) == (named, "")
+
+
+def test_shares_add_up_to_eight_figures():
+    assert mixture_density((0.5, 0.50000003, 0.0, 0.0, 0.0, 0.0)) == pytest.approx(1.7813, rel=1e-6)
+    with pytest.raises(ranges.OutOfRange):
+        mixture_density((0.5, 0.5000002, 0.0, 0.0, 0.0, 0.0))
+
+
+def test_a_limit_is_compared_at_eight_figures():
+    """15.0000002 % is 15 %: nobody mixes closer, and a share typed in another unit may be off by a last bit."""
+    assert group((0.849999998, 0.150000002, 0.0, 0.0, 0.0, 0.0)) == "M20"
+    assert group((0.84999998, 0.15000002, 0.0, 0.0, 0.0, 0.0)) == "M21"
 
 
 def test_shares_that_add_up_but_for_the_last_bit_are_a_mix():

@@ -43,7 +43,7 @@ def test_current_of_a_power_on_the_rating_line(power, expected):
 
 def test_current_of_a_power_solves_the_square():
     # 0.05 I² + 14 I = P: I = 10 (√(196 + 0.2 P) - 14).
-    for power in (300.0, 2000.0, 9000.0, 20000.0):
+    for power in (5.0, 300.0, 2000.0, 9000.0, 20000.0):
         assert supply_power.current_of_power(power) == pytest.approx(10.0 * ((196.0 + 0.2 * power) ** 0.5 - 14.0))
 
 

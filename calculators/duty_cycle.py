@@ -37,7 +37,7 @@ GUN = Source("Guns have their own rating, lower in argon mixes than in CO₂", "
 
 _SOURCES = (IEC_60974, NEC_630, FIXED, GUN)
 _PERIOD = 600.0  # the ten minutes that a duty cycle is of, [s]
-_LINEAR = 1.0  # the slowest that heat grows with current
+_CAREFUL = 1.0  # the slowest that heat grows with current: what one rating alone is reckoned with
 _EXPONENTS = (1.0, 5.0)  # no machine's two ratings lie outside
 
 
@@ -45,9 +45,9 @@ _EXPONENTS = (1.0, 5.0)  # no machine's two ratings lie outside
 
 
 def _exponent(values: "dict[str, Any]") -> float:
-    """Return how this machine's heat grows with current: by two ratings, else as copper's."""
+    """Return how this machine's heat grows with current: by two ratings, else the careful end."""
     if values.get("second_current") is None:
-        return duty.SQUARE
+        return _CAREFUL
     pairs = sorted(
         [
             (values["rated_current"], values["rated_duty_cycle"]),
@@ -72,8 +72,8 @@ def _solve(unknown: str, values: "dict[str, Any]") -> float:
         raise Refusal("second_current", say("duty-cycle.refusal.second"))
     if unknown == "rated_current":
         # A machine is never run above its rating, however short the arc.
-        least = duty.current_for_duty(values["rated_duty_cycle"], values["current"], values["duty_cycle"])
-        return max(least, values["current"])
+        asked = values["current"], values["duty_cycle"]
+        return max(duty.current_for_duty(values["rated_duty_cycle"], asked[0], asked[1], _CAREFUL), asked[0])
     if unknown == "current":
         exponent = _exponent(values)
         found = duty.current_for_duty(
@@ -82,7 +82,7 @@ def _solve(unknown: str, values: "dict[str, Any]") -> float:
         return min(found, _highest(values))
     _refuse_above(values["current"], _highest(values))
     if unknown == "rated_duty_cycle":
-        return values["duty_cycle"] * (values["current"] / values["rated_current"]) ** duty.SQUARE
+        return values["duty_cycle"] * (values["current"] / values["rated_current"]) ** _CAREFUL
     exponent = _exponent(values)
     return duty.allowed_duty(values["current"], values["rated_current"], values["rated_duty_cycle"], exponent)
 
@@ -107,14 +107,17 @@ class _Machine:
         self.rated, self.rated_duty = given.number("rated_current"), given.number("rated_duty_cycle")
         self.exponent = _exponent(values)
         self.two_ratings = given.has("second_current")
+        self.best = self.exponent if self.two_ratings else duty.SQUARE  # as copper's heat grows
         self.highest = _highest(values)
         self.current = given.number("current")
         _refuse_above(self.current, self.highest)
         self.allowed = numerals.settle(self.duty_at(self.exponent), 9)
-        self.on = self.allowed * _PERIOD
+        self.most = numerals.settle(self.duty_at(self.best), 9)
+        self.on, self.most_on = self.allowed * _PERIOD, self.most * _PERIOD
         self.steady = self.current_at(1.0, self.exponent)
         self.time = given.number("arc_time") if given.has("arc_time") else None
         self.too_long = self.time is not None and self.allowed < 1.0 and ranges.above(self.time, self.on)
+        self.far_too_long = self.too_long and self.most < 1.0 and ranges.above(self.time or 0.0, self.most_on)
 
     def duty_at(self, exponent: float) -> float:
         """Return the share of the time that the current asked about is allowed."""
@@ -124,10 +127,10 @@ class _Machine:
         """Return the current allowed that share of the time, never above the rating."""
         return min(duty.current_for_duty(share, self.rated, self.rated_duty, exponent), self.highest)
 
-    def rest(self) -> float:
-        """Return how long the machine rests after the pass, [s]."""
+    def rest(self, share: float) -> float:
+        """Return how long the machine rests after the pass where it is allowed that share, [s]."""
         assert self.time is not None
-        return self.time * (1.0 - self.allowed) / self.allowed
+        return self.time * (1.0 - share) / share
 
 
 # ---------------------------------------------------------------- the answer
@@ -141,7 +144,7 @@ def _answer(given: Given) -> Answer:
         notes=_notes(given, machine),
         cautions=(say("duty-cycle.caution.cut-out"), say("duty-cycle.caution.hot"), say("duty-cycle.caution.gun")),
         sources=_SOURCES,
-        next_questions=_next(given),
+        next_questions=_next(given, machine),
         verdict=_verdict(given, machine),
     )
 
@@ -149,34 +152,49 @@ def _answer(given: Given) -> Answer:
 def _results(given: Given, machine: _Machine) -> tuple[object, ...]:
     results: list[object] = [_headline(given, machine)]
     if machine.time is not None:
-        label = say("duty-cycle.label.rest-over" if machine.too_long else "duty-cycle.label.rest")
-        results.insert(0, Number("rest_time", machine.rest(), "arc_time", label=label))
-    results.append(Number("minutes_on", machine.on, "arc_time"))
-    results.append(Number("minutes_off", _PERIOD - machine.on, "arc_time"))
+        label = say("duty-cycle.label.rest-over" if machine.far_too_long else "duty-cycle.label.rest")
+        rests = machine.rest(machine.allowed), machine.rest(machine.most)
+        results.insert(0, _banded("rest_time", rests[0], rests[1], "arc_time", label))
+    results.append(_banded("minutes_on", machine.on, machine.most_on, "arc_time"))
+    results.append(_banded("minutes_off", _PERIOD - machine.on, _PERIOD - machine.most_on, "arc_time"))
     if given.solved_for != "current" or machine.allowed < 1.0:
-        results.append(Number("steady_current", machine.steady, "current"))
+        results.append(_banded("steady_current", machine.steady, machine.current_at(1.0, machine.best), "current"))
     results.append(_drawing(machine))
+    for each in results:
+        if isinstance(each, Number) and each.low is not None:
+            each.band = say("duty-cycle.band")  # once is enough
+            break
     return tuple(results)
 
 
+def _banded(name: str, value: float, other: float, quantity: str, label: Message | None = None) -> Number:
+    """Return the careful value, with the other end where the machine's heat may grow faster with current."""
+    if numerals.settle(other, 6) == numerals.settle(value, 6):
+        return Number(name, value, quantity, label=label)
+    return Number(name, value, quantity, min(value, other), max(value, other), say("duty-cycle.band.same"), label)
+
+
 def _headline(given: Given, machine: _Machine) -> Number:
-    """Return what was asked for, with how far a machine without copper's square may be off it."""
+    """Return what was asked for, at its careful end."""
     name = given.solved_for or "duty_cycle"
     value = given.number(name) if given.solved_for else machine.allowed
     other = value
     if name == "duty_cycle":
-        other = machine.duty_at(_LINEAR)
+        other = machine.most
     elif name == "current":
-        other = machine.current_at(given.number("duty_cycle"), _LINEAR)
+        other = machine.current_at(given.number("duty_cycle"), machine.best)
     elif name == "rated_current":
-        share = given.number("duty_cycle") / machine.rated_duty
-        other = max(machine.current, machine.current * share)
+        wanted = given.number("duty_cycle")
+        other = max(machine.current, duty.current_for_duty(machine.rated_duty, machine.current, wanted))
     else:
-        other = given.number("duty_cycle") * machine.current / machine.rated
-    quantity = "current" if name.endswith("current") else "duty_cycle"
-    if machine.two_ratings or numerals.settle(other, 6) == numerals.settle(value, 6):
-        return Number(name, value, quantity)
-    return Number(name, value, quantity, min(value, other), max(value, other), say("duty-cycle.band"))
+        other = given.number("duty_cycle") * (machine.current / machine.rated) ** duty.SQUARE
+    found = _banded(name, value, other, "current" if name.endswith("current") else "duty_cycle")
+    if name == "duty_cycle":
+        low, high = [Measured(each, "arc_time", unit="min") for each in (machine.on, machine.most_on)]
+        found.in_words = say(
+            "duty-cycle.minutes" if found.low is not None else "duty-cycle.minutes-one", low=low, high=high
+        )
+    return found
 
 
 def _drawing(machine: _Machine) -> Drawing:
@@ -191,28 +209,27 @@ def _drawing(machine: _Machine) -> Drawing:
 
 
 def _verdict(given: Given, machine: _Machine) -> Verdict | None:
-    shown: dict[str, object] = {"on": Measured(machine.on, "arc_time", unit="min")}
     if machine.time is not None:
-        shown["time"] = given.measured("arc_time")
+        shown: dict[str, object] = {"time": given.measured("arc_time")}
+        shown["on"], shown["most"] = [Measured(each, "arc_time", unit="min") for each in (machine.on, machine.most_on)]
         if machine.allowed == 1.0:
             return Verdict("inside", say("duty-cycle.verdict.no-rest"))
         if not machine.too_long:
             return Verdict("inside", say("duty-cycle.verdict.pass", **shown))
-        share = min(machine.time / _PERIOD, 1.0)
-        current = Measured(machine.current_at(share, machine.exponent), "current")
-        return Verdict(
-            "outside", say("duty-cycle.verdict.too-long", **shown), say("duty-cycle.remedy.pass", current=current)
-        )
-    if given.solved_for:
+        wanted, state = min(machine.time / _PERIOD, 1.0), "outside" if machine.far_too_long else "unclear"
+        remedy = "pass"
+    elif given.solved_for:
         return None
-    wanted = given.number("duty_cycle")
-    shown = {"wanted": given.measured("duty_cycle"), "allowed": Measured(machine.allowed, "duty_cycle")}
-    if numerals.settle(wanted, 6) <= numerals.settle(machine.allowed, 6):
-        return Verdict("inside", say("duty-cycle.verdict.enough", **shown))
+    else:
+        wanted = given.number("duty_cycle")
+        shown = {"wanted": given.measured("duty_cycle")}
+        shown["allowed"], shown["most"] = [Measured(each, "duty_cycle") for each in (machine.allowed, machine.most)]
+        if not ranges.above(wanted, machine.allowed):
+            return Verdict("inside", say("duty-cycle.verdict.enough", **shown))
+        state, remedy = "outside" if ranges.above(wanted, machine.most) else "unclear", "current"
     current = Measured(machine.current_at(wanted, machine.exponent), "current")
-    return Verdict(
-        "outside", say("duty-cycle.verdict.too-much", **shown), say("duty-cycle.remedy.current", current=current)
-    )
+    message = say("duty-cycle.verdict." + remedy + "-" + state, **shown)
+    return Verdict(state, message, say("duty-cycle.remedy." + remedy, current=current))
 
 
 def _working(given: Given, machine: _Machine) -> tuple[Message, ...]:
@@ -235,7 +252,7 @@ def _working(given: Given, machine: _Machine) -> tuple[Message, ...]:
         lines.insert(0, "exponent")
     if machine.time is not None:
         shown["time"] = given.measured("arc_time")
-        shown["rest"] = Measured(machine.rest(), "arc_time", 4, given.units.get("arc_time"))
+        shown["rest"] = Measured(machine.rest(machine.allowed), "arc_time", 4, given.units.get("arc_time"))
         lines.append("rest")
     return tuple([say("duty-cycle.working." + line, **shown) for line in lines])
 
@@ -250,11 +267,13 @@ def _notes(given: Given, machine: _Machine) -> tuple[Message, ...]:
     return tuple(notes)
 
 
-def _next(given: Given) -> tuple[Next, ...]:
+def _next(given: Given, machine: _Machine) -> tuple[Next, ...]:
     if given.number("current") > 600.0:  # the most that the next questions reckon with
         return ()
     current = ("current", given.measured("current"))
-    share = ("duty_cycle", given.measured("duty_cycle"))
+    # The most that may be welded heats leads and breakers most.
+    solved = given.solved_for == "duty_cycle"
+    share = ("duty_cycle", Measured(machine.most, "duty_cycle") if solved else given.measured("duty_cycle"))
     return (
         Next("lead-drop", say("duty-cycle.next.lead-drop"), (current, share)),
         Next("generator-size", say("duty-cycle.next.generator-size"), (current, share)),
@@ -285,7 +304,10 @@ ENGLISH = {
     "result.steady_current": "Continuous current",
     "label.rest": "Rest now, fan running",
     "label.rest-over": "Rest now at least, fan running",
-    "band": "The far end is for heat that grows with current, as in rectifiers and transistors, not with its square.",
+    "minutes": "{low} to {high} of ten, then rest",
+    "minutes-one": "{low} of ten, then rest",
+    "band": "Shown big: heat that grows with the current, as in rectifiers and transistors. The other end: with its square, as in copper.",
+    "band.same": "From the same.",
     "drawing.title": "Ten minutes at {current}",
     "drawing.description": "A bar of ten minutes: arc {on}, rest {off}.",
     "drawing.on": "Arc {on}",
@@ -294,9 +316,11 @@ ENGLISH = {
     "drawing.end": "{end}",
     "verdict.no-rest": "this current needs no rest",
     "verdict.pass": "{time} is within the {on} of ten",
-    "verdict.too-long": "{time} is more than the {on} of ten",
+    "verdict.pass-outside": "{time} is more than the {most} of ten",
+    "verdict.pass-unclear": "{time} is more than the {on} of ten that are sure",
     "verdict.enough": "{wanted} wanted, {allowed} allowed",
-    "verdict.too-much": "{wanted} wanted, only {allowed} allowed",
+    "verdict.current-outside": "{wanted} wanted, {most} allowed at most",
+    "verdict.current-unclear": "{wanted} wanted, {allowed} to {most} allowed",
     "remedy.pass": "Break the pass, or weld passes that long at {current} or less.",
     "remedy.current": "Weld at {current} or less for that, or rest longer.",
     "refusal.half": "A second rating takes both its current and its percent",
@@ -311,7 +335,7 @@ ENGLISH = {
     "note.capped": "The highest current on the plate is the end, however short the arc.",
     "note.period": "{percent} % is of ten minutes. It is not {percent} minutes at a stretch out of 100: that overheats the machine.",
     "note.own-line": "Between the two ratings this is the machine's own line. Beyond them it is a guess.",
-    "note.one-rating": "One rating: heat is taken to grow with the square of the current. A second rating tells.",
+    "note.one-rating": "One rating does not tell how heat grows with current: the careful end is shown. A second rating tells.",
     "caution.cut-out": "The thermal cut-out is the last guard, not a timer. After it trips, leave the fan running.",
     "caution.hot": "Ratings are for air of 40 °C (104 °F). Hotter, in full sun, in thin air or with clogged vents it is less; the plate does not say how much.",
     "caution.gun": "The gun has a rating of its own, lower in argon mixes than in CO₂. The weaker one rules.",

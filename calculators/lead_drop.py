@@ -20,10 +20,13 @@ from calculators.contract import (
     say,
 )
 from calculators.facts import conductors as facts
+from calculators.lead_drop_words import ENGLISH
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
+
+    Fit = tuple[str, float, int]
 
 COPPER = Source(
     "NBS Handbook 100, Copper Wire Tables, 1966: resistivity of annealed copper; its change with temperature from memory",
@@ -46,6 +49,7 @@ _SOURCES = (COPPER, AWG, IEC_60228, FACT_SHEET, STEADY, CONNECTIONS, FINE)
 _OTHER = "other"
 _SIZES = tuple([name for name, _ in conductors.LEADS])
 _NOMINAL = {name: area for name, area, _ in facts.METRIC_LEADS}
+_THICKEST = max([(copper, name) for name, copper in conductors.LEADS])
 
 
 # ---------------------------------------------------------------- what is asked
@@ -91,11 +95,52 @@ class _Lead:
         self.joints = given.number("connection_drop") if given.has("connection_drop") else 0.0
         self.effective = duty.effective_current(self.current, given.number("duty_cycle"))
         self.area = given.number("conductor_area")
+        self.count = 1
+        self.fits: list[Fit] = []
         if self.found:
-            self.size, self.area = _smallest("awg", self.area, self.effective)
+            self.fits = _fits(self.area, self.effective)
+            if not self.fits:
+                raise Refusal("", self.beyond(given.number("lead_voltage_drop")), self._shorter())
+            self.size, self.area, self.count = _simplest(self.fits)
         self.drop = self.drop_of(self.area)
-        self.steady = conductors.steady_current(self.area)
-        self.hot = numerals.settle(self.effective) > numerals.settle(self.steady)
+        self.steady = _carries(self.area, self.count)
+        self.hot = ranges.above(self.effective, self.steady)
+        self.over = numerals.settle(self.drop, 6) > facts.LEAD_LIMIT
+        if not self.found and (self.over or self.hot) and self.joints < facts.LEAD_LIMIT:
+            needed = self.solved("conductor_area", lead_voltage_drop=facts.LEAD_LIMIT)
+            self.fits = _fits(needed, self.effective)
+
+    def beyond(self, limit: float) -> Message:
+        """Return what even two of the thickest leads side by side do, where that is not enough."""
+        copper, name = _THICKEST
+        steady = _carries(copper, 2)
+        if ranges.above(self.effective, steady):
+            shown = {"effective": Measured(self.effective, "current", 3), "steady": Measured(steady, "current", 3)}
+            return say("lead-drop.refusal.heat", size=_named(name), **shown)
+        found = {"conductor_area": copper, "lead_voltage_drop": limit}
+        length = self.solved("lead_length", current=self.current / 2.0, **found)
+        return say(
+            "lead-drop.refusal.thick",
+            size=_named(name),
+            length=Measured(length, "lead_length", 3, self.given.units.get("lead_length")),
+            current=Measured(2.0 * self.solved("current", **found), "current", 3),
+        )
+
+    def reach(self) -> float:
+        """Return how far one of the thickest leads keeps the volts allowed, [m]; nothing where it is too hot."""
+        copper, _ = _THICKEST
+        if ranges.above(self.effective, _carries(copper)):
+            return 0.0
+        return self.solved("lead_length", conductor_area=copper)
+
+    def _shorter(self) -> tuple[Next, ...]:
+        """Return the question how far one lead reaches."""
+        carried: list[tuple[str, object]] = [("cable_size", _THICKEST[1])]
+        for name in ("current", "lead_voltage_drop", "connection_drop"):
+            if self.given.has(name):
+                quantity = "current" if name == "current" else "voltage_drop"
+                carried.append((name, self.given.measured(name, quantity)))
+        return (Next("lead-drop", say("lead-drop.next.reach", size=_named(_THICKEST[1])), tuple(carried)),)
 
     def solved(self, unknown: str, **changed: float) -> float:
         """Return one of the four numbers from the others."""
@@ -105,8 +150,8 @@ class _Lead:
         return _solve(unknown, values)
 
     def drop_of(self, area: float) -> float:
-        """Return what a lead of that copper would lose, [V]."""
-        return self.solved("lead_voltage_drop", conductor_area=area)
+        """Return what one lead, or as many side by side as there are, of that copper would lose, [V]."""
+        return self.solved("lead_voltage_drop", conductor_area=area, current=self.current / self.count)
 
     def spread(self) -> tuple[float, float]:
         """Return the least and the most that the copper may resist over what was reckoned."""
@@ -119,25 +164,45 @@ class _Lead:
         return low, high
 
 
-def _smallest(system: str, area: float, effective: float) -> tuple[str, float]:
-    """Return the thinnest size of a system that has the copper wanted and does not overheat."""
-    for name, copper in conductors.LEADS:
-        if name.startswith(system) and numerals.settle(copper) >= numerals.settle(area):
-            if numerals.settle(conductors.steady_current(copper)) >= numerals.settle(effective):
-                return name, copper
-    if numerals.settle(area) > numerals.settle(max([copper for _, copper in conductors.LEADS])):
-        raise Refusal("", say("lead-drop.refusal.thick", area=Measured(area, "conductor_area")))
-    raise Refusal("", say("lead-drop.refusal.heat", effective=Measured(effective, "current", 3)))
+def _carries(copper: float, count: int = 1) -> float:
+    """Return what leads of that copper carry without end, [A]; two do not share evenly."""
+    return conductors.steady_current(copper) / (facts.PAIR_SHARE if count > 1 else 1.0)
 
 
-def _named(size: str) -> Message:
-    return say("lead-drop.option.cable_size." + size)
+def _fits(area: float, effective: float) -> "list[Fit]":
+    """Return (size, its copper, how many side by side), thinnest first, of each system that has one.
+
+    It has the copper wanted and does not overheat; two are taken only where no single one does.
+    """
+    found = []
+    for system in ("awg", "mm2"):
+        wanted = [
+            (count, place)
+            for count in (1, 2)
+            for place in range(len(conductors.LEADS))
+            if conductors.LEADS[place][0].startswith(system)
+            and not ranges.above(area / count, conductors.LEADS[place][1])
+            and not ranges.above(effective, _carries(conductors.LEADS[place][1], count))
+        ]
+        if wanted:
+            count, place = min(wanted)
+            found.append(conductors.LEADS[place] + (count,))
+    return found
 
 
-def _both(area: float, effective: float) -> Message:
-    american, _ = _smallest("awg", area, effective)
-    metric, _ = _smallest("mm2", area, effective)
-    return say("lead-drop.sizes", american=_named(american), metric=_named(metric))
+def _simplest(fits: "list[Fit]") -> "Fit":
+    """Return the one of fewer leads; the American one where both are alike."""
+    return fits[1] if len(fits) > 1 and fits[1][2] < fits[0][2] else fits[0]
+
+
+def _named(size: str, count: int = 1) -> Message:
+    name = say("lead-drop.option.cable_size." + size)
+    return say("lead-drop.pair", size=name) if count > 1 else name
+
+
+def _all_named(fits: "list[Fit]") -> Message:
+    names = [_named(size, count) for size, _, count in fits]
+    return say("lead-drop.sizes", american=names[0], metric=names[1]) if len(names) > 1 else names[0]
 
 
 # ---------------------------------------------------------------- the answer
@@ -145,7 +210,9 @@ def _both(area: float, effective: float) -> Message:
 
 def _answer(given: Given) -> Answer:
     lead = _Lead(given)
-    cautions = ("coil", "heat", "worn", "work") if not lead.hot else ("coil", "worn", "work")
+    cautions = ["coil", "worn", "work"] if lead.hot else ["coil", "heat", "worn", "work"]
+    if [count for _, _, count in lead.fits if count > 1]:
+        cautions.insert(0, "pair")
     return Answer(
         results=tuple(_results(given, lead)),
         working=_working(given, lead),
@@ -168,8 +235,11 @@ def _results(given: Given, lead: _Lead) -> list[object]:
     )
     if lead.found:
         needed = given.number("conductor_area")
-        results += [Words("cable_size", _both(needed, lead.effective)), Number("conductor_area", needed)]
-        drop.label = say("lead-drop.label.drop-of", size=_named(lead.size))
+        results += [Words("cable_size", _all_named(lead.fits)), Number("conductor_area", needed)]
+        drop.label = say("lead-drop.label.drop-of", size=_named(lead.size, lead.count))
+        if lead.count > 1 and lead.reach():
+            label = say("lead-drop.label.reach", size=_named(_THICKEST[1]))
+            results.append(Number("longest_lead", lead.reach(), "lead_length", label=label, figures=2))
     elif given.solved_for in ("lead_length", "current"):
         value = given.number(str(given.solved_for))
         results.append(Number(str(given.solved_for), value, None, value / high, value / low, band))
@@ -193,13 +263,12 @@ def _nearest(lead: _Lead) -> Message:
 
 def _verdict(lead: _Lead) -> Verdict:
     limit = Measured(facts.LEAD_LIMIT, "voltage_drop")
-    over = numerals.settle(lead.drop, 6) > facts.LEAD_LIMIT
     if lead.hot:
         carried = Measured(lead.effective, "current", 3)
         message = say("lead-drop.verdict.hot", effective=carried, steady=Measured(lead.steady, "current", 3))
     else:
-        message = say("lead-drop.verdict.over" if over else "lead-drop.verdict.under", limit=limit)
-    if not over and not lead.hot:
+        message = say("lead-drop.verdict.over" if lead.over else "lead-drop.verdict.under", limit=limit)
+    if not lead.over and not lead.hot:
         return Verdict("inside", message)
     return Verdict("outside", message, _remedy(lead, limit))
 
@@ -207,17 +276,16 @@ def _verdict(lead: _Lead) -> Verdict:
 def _remedy(lead: _Lead, limit: Measured) -> Message:
     if lead.joints >= facts.LEAD_LIMIT:
         return say("lead-drop.remedy.joints", limit=limit)
-    area = lead.solved("conductor_area", lead_voltage_drop=facts.LEAD_LIMIT)
-    try:
-        return say("lead-drop.remedy.size", limit=limit, sizes=_both(area, lead.effective))
-    except Refusal:
-        return say("lead-drop.remedy.closer", limit=limit)
+    if lead.fits:
+        return say("lead-drop.remedy.size", limit=limit, sizes=_all_named(lead.fits))
+    return say("lead-drop.remedy.closer", why=lead.beyond(facts.LEAD_LIMIT))
 
 
 def _working(given: Given, lead: _Lead) -> tuple[Message, ...]:
     length, temperature = given.number("lead_length"), given.number("conductor_temperature")
     resistivity = conductors.copper_resistivity(temperature)
-    resistance = conductors.loop_resistance(length, lead.area, resistivity)
+    area = lead.count * lead.area
+    resistance = conductors.loop_resistance(length, area, resistivity)
     loop = Measured(2.0 * length, "lead_length", 4, given.units.get("lead_length"))
     shown: dict[str, object] = {
         "length": Measured(length, "lead_length", 4, given.units.get("lead_length")),
@@ -226,7 +294,7 @@ def _working(given: Given, lead: _Lead) -> tuple[Message, ...]:
         "temperature": Measured(temperature, "conductor_temperature", 3, given.units.get("conductor_temperature")),
         "resistivity": Plain(resistivity * 1e6, 4),
         "stranding": Plain(facts.STRANDING, 3),
-        "area": Measured(lead.area, "conductor_area", 4),
+        "area": Measured(area, "conductor_area", 4),
         "needed": Measured(given.number("conductor_area"), "conductor_area", 4),
         "resistance": Plain(resistance * 1000.0, 4),
         "current": Measured(lead.current, "current", 4),
@@ -244,7 +312,7 @@ def _notes(given: Given, lead: _Lead) -> tuple[Message, ...]:
     notes = []
     if "lead_voltage_drop" in given.made and lead.found:
         notes.append(say("lead-drop.note.limit", limit=Measured(facts.LEAD_LIMIT, "voltage_drop")))
-    if lead.found and lead.area > given.number("conductor_area") and _heat_decides(given, lead):
+    if lead.found and _heat_decides(given, lead):
         notes.append(say("lead-drop.note.heat-decides", effective=Measured(lead.effective, "current", 3)))
     if "duty_cycle" in given.made:
         notes.append(say("lead-drop.note.duty", percent=Plain(facts.HAND_DUTY * 100.0, 2)))
@@ -261,7 +329,8 @@ def _notes(given: Given, lead: _Lead) -> tuple[Message, ...]:
 
 
 def _heat_decides(given: Given, lead: _Lead) -> bool:
-    return _smallest("awg", given.number("conductor_area"), 0.0)[0] != lead.size
+    fits = _fits(given.number("conductor_area"), 0.0)
+    return bool(fits) and _simplest(fits) != (lead.size, lead.area, lead.count)
 
 
 def _next(lead: _Lead) -> tuple[Next, ...]:
@@ -275,87 +344,6 @@ def _next(lead: _Lead) -> tuple[Next, ...]:
         questions.append(Next("generator-size", say("lead-drop.next.generator-size"), (current,)))
     return tuple(questions)
 
-
-ENGLISH = {
-    "title": "Lead drop",
-    "question": "How many volts do my leads eat, and what cable keeps the loss small?",
-    "found-by": "cable voltage drop loss leads long wire size awg gauge 1/0 2/0 mm2 stinger ground clamp dinse extension",
-    "lead": "Leave out what you want to know. Length and current alone: the cable for 4 V.",
-    "field.lead_length": "Lead, one way",
-    "hint.lead_length": "Machine to work. Doubled here for the way back.",
-    "field.current": "Current",
-    "field.cable_size": "Cable",
-    "hint.cable_size": "Copper, the same both ways.",
-    "option.cable_size.": "Which one do I need?",
-    "option.cable_size.awg-4": "4 AWG",
-    "option.cable_size.awg-3": "3 AWG",
-    "option.cable_size.awg-2": "2 AWG",
-    "option.cable_size.awg-1": "1 AWG",
-    "option.cable_size.awg-1-0": "1/0 AWG",
-    "option.cable_size.awg-2-0": "2/0 AWG",
-    "option.cable_size.awg-3-0": "3/0 AWG",
-    "option.cable_size.awg-4-0": "4/0 AWG",
-    "option.cable_size.mm2-16": "16 mm²",
-    "option.cable_size.mm2-25": "25 mm²",
-    "option.cable_size.mm2-35": "35 mm²",
-    "option.cable_size.mm2-50": "50 mm²",
-    "option.cable_size.mm2-70": "70 mm²",
-    "option.cable_size.mm2-95": "95 mm²",
-    "option.cable_size.mm2-120": "120 mm²",
-    "option.cable_size.other": "Another: type its copper",
-    "field.conductor_area": "Copper area",
-    "field.lead_voltage_drop": "Volts lost",
-    "hint.lead_voltage_drop": "To find a cable, a length or a current: the most you allow.",
-    "field.connection_drop": "Of that in connectors and clamp",
-    "hint.connection_drop": "If measured across them under load. Blank: none.",
-    "field.conductor_temperature": "Copper temperature",
-    "hint.conductor_temperature": "Blank: a hot lead.",
-    "field.duty_cycle": "Arc time in ten minutes",
-    "hint.duty_cycle": "Only for the heat of the cable. Blank: 60 %.",
-    "range.conductor_area": "no welding leads are made outside that",
-    "result.cable_size": "Cable for it, or thicker",
-    "result.lead_voltage_drop": "Volts lost, out and back",
-    "result.lead_length": "Longest lead, one way",
-    "result.current": "Most current",
-    "result.lost_power": "Heat in the leads",
-    "result.longest_lead": "Longest for 4 V, one way",
-    "result.conductor_area": "Copper needed for the volts",
-    "result.other_system": "This cable",
-    "result.steady_current": "Continuous current of the cable, laid out",
-    "label.drop-of": "Volts lost in {size}, out and back",
-    "sizes": "{american} or {metric}",
-    "nearest": "Counts as {area} of copper; nearest is {size}",
-    "band.cold-to-hot": "From cold copper to hot, and by how finely it is stranded.",
-    "band.strands": "By how finely the cable is stranded.",
-    "verdict.under": "no more than {limit} lost",
-    "verdict.over": "more than {limit} lost",
-    "verdict.hot": "too thin: it heats as with {effective} continuous, and carries about {steady}",
-    "remedy.size": "For {limit} and the heat: {sizes}.",
-    "remedy.closer": "No single cable keeps {limit} and the heat: bring the machine closer.",
-    "remedy.joints": "The connections alone lose {limit} or more: clean and tighten them first.",
-    "refusal.joints": "The connections lose all the volts you allow: nothing is left for the cable",
-    "refusal.thick": "It takes {area} of copper, more than any one lead has. Bring the machine closer or use less current",
-    "refusal.heat": "No one lead stands {effective} continuous. Use less current, or less arc time",
-    "working.loop": "Out and back = 2 × {length} = {loop}",
-    "working.copper": "Copper at {temperature}: {resistivity} Ω·mm²/m; strands are {stranding} times as long as the cable.",
-    "working.needed": "Copper needed = {resistivity} × {stranding} × {loop_metres} × {current} ÷ ({limit} − {joints}) = {needed}",
-    "working.resistance": "Resistance = {resistivity} × {stranding} × {loop_metres} ÷ {area} = {resistance} mΩ",
-    "working.drop": "Lost = {current} × {resistance} mΩ + connections {joints} = {drop}",
-    "working.power": "Heat = {drop} × {current} = {power}",
-    "note.limit": "{limit} is the loss that the trade keeps to, so that the arc behaves.",
-    "note.heat-decides": "The volts would allow a thinner cable. Its heat, as of {effective} continuous, does not.",
-    "note.duty": "Arc time of {percent} % is taken for the heat, as in steady hand welding. A machine-held arc runs longer.",
-    "note.hot": "Reckoned at {temperature}. A list reckoned with cold copper shows a fifth less.",
-    "note.joints": "Connectors and clamp take another {low} to {high} together, more when loose or burnt. Measure across them under load.",
-    "note.arc": "The volts are lost at the arc. With constant voltage, set that much more at the machine, after trying shorter or thicker leads.",
-    "caution.coil": "Lay leads out. A coil heats in one spot, and upsets the arc.",
-    "caution.heat": "Few volts lost does not mean a cool cable: its own rating and the machine's book rule.",
-    "caution.worn": "Cut, wet or patched insulation, a hot or loose connector: take it out of use.",
-    "caution.work": "Clamp on the piece itself, near the weld: current through bearings, chains or pipes burns them.",
-    "next.arc-voltage": "What volts are left at the arc?",
-    "next.duty-cycle": "How long may the machine weld at this current?",
-    "next.generator-size": "What feeds the machine at this current?",
-}
 
 CALCULATOR = Calculator(
     name="lead-drop",

@@ -127,14 +127,65 @@ def test_metric_band_reaches_down_to_the_number_on_the_cable():
     assert drop["low"] == pytest.approx(3.063, abs=0.001)
 
 
-def test_too_much_for_any_cable_is_refused():
+def test_two_leads_side_by_side_are_offered_where_no_one_lead_does():
+    """150 ft at 300 A: 300 A x 0.3 kft x 0.0608 ohm/kft (NEC Chapter 9 Table 8, 4/0) = 5.5 V. Two 2/0 lose 4.35 V,
+    two 3/0 (0.0766) 3.45 V; one 120 mm2 (0.161 ohm/km, hot 0.1958) reaches 4 ÷ (300 x 0.0003916) = 34 m."""
+    answer = ask(lead_length="150 ft", current="300 A")
+    assert answer["results"]["cable_size"]["text"] == "2 × 3/0 AWG or 2 × 95 mm²"
+    assert value(answer, "lead_voltage_drop") == pytest.approx(300 * 0.3 * 0.0766 / 2, rel=0.005)
+    assert value(answer, "longest_lead") / 0.3048 == pytest.approx(34.05 / 0.3048, rel=0.005)
+    assert "joined at both ends" in said(answer, "cautions")
+    assert "joined at both ends" not in said(ask(**LONG), "cautions")
+
+
+def test_one_120_square_millimetre_lead_is_named_where_4_0_is_just_too_thin():
+    # 108 mm2 of copper are wanted: 4/0 has 107.2, 120 mm2 counts as 109.2; half is more than 1/0.
+    answer = ask(lead_length="100 ft", current="331 A")
+    assert answer["results"]["cable_size"]["text"] == "2 × 2/0 AWG or 120 mm²"
+    assert "120 mm²" in said_on_page(lead_length="100 ft", current="331 A")
+    # What is reckoned on with is the one lead: 331 A x 0.1958 ohm/km x 60.96 m.
+    assert value(answer, "lead_voltage_drop") == pytest.approx(331 * 0.1958e-3 * 60.96, rel=0.002)
+
+
+def said_on_page(**typed):
+    return walking.reply("/lead-drop", list(typed.items())).body.replace("\u00a0", " ")
+
+
+def test_two_leads_do_not_share_evenly():
+    # 400 A without end: an even half would be 200 A, 1/0 AWG (NEC Table 400.5(B): 230 A); 60 % is 240 A, 2/0 (265 A).
+    answer = ask(lead_length="10 ft", current="400 A", duty_cycle="100 %")
+    assert answer["results"]["cable_size"]["text"].startswith("2 × 2/0 AWG")
+    assert "thinner cable" in said(answer, "notes")
+    assert value(answer, "steady_current") == pytest.approx(265 / 0.6, rel=0.01)
+
+
+def test_too_much_for_two_leads_is_refused_with_what_they_do():
+    """300 ft at 400 A: two 120 mm2 lose 400 x 182.88 m x 0.0979 ohm/km = 7.16 V: 4 V are 168 ft, or 223 A."""
     refused = errors(lead_length="300 ft", current="400 A")
     assert list(refused) == [""]
+    assert "168 ft" in refused[""] and "223 A" in refused[""]
     assert "closer" in refused[""]
-    # 4/0 AWG carries 360 A.
-    hot = errors(lead_length="10 ft", current="400 A", duty_cycle="100 %")
+    page = said_on_page(lead_length="300 ft", current="400 A")
+    assert "lead-drop?cable_size=mm2-120&amp;current=400+A&amp;lead_voltage_drop=4+V" in page
+    assert value(ask(cable_size="mm2-120", current="400 A", lead_voltage_drop="4 V"), "lead_length") == pytest.approx(
+        4 / (400 * 2 * 0.1958e-3), rel=0.002
+    )
+
+
+def test_heat_beyond_two_leads_is_refused_with_what_they_stand():
+    # 120 mm2 carries 364 A by the fit to NEC Table 400.5(B); ÷ 0.6.
+    hot = errors(lead_length="10 ft", current="620 A", duty_cycle="100 %")
     assert list(hot) == [""]
-    assert "arc time" in hot[""]
+    assert "arc time" in hot[""] and "606 A" in hot[""]
+
+
+def test_remedy_of_a_thin_cable_names_two_or_how_far_they_reach():
+    pair = ask(lead_length="150 ft", current="300 A", cable_size="awg-4-0")
+    assert pair["verdict"] == "outside"
+    assert "2 × 3/0 AWG" in said(pair, "notes")
+    assert "joined at both ends" in said(pair, "cautions")
+    beyond = ask(lead_length="300 ft", current="400 A", cable_size="awg-4-0")
+    assert "223 A" in said(beyond, "notes") and ".." not in said(beyond, "notes")
 
 
 def test_other_copper_is_typed():

@@ -54,3 +54,7 @@ CONNECTION_LOSS = (0.3, 1.0)
 
 # Arc time in ten minutes of steady welding by hand. Standing: common practice.
 HAND_DUTY = 0.6
+
+# What the more loaded of two leads side by side is taken to carry, since plugs and lugs differ. No published number
+# found: our own allowance over an even half. Standing: common practice.
+PAIR_SHARE = 0.6

@@ -233,8 +233,11 @@ def _has_mode(reading: Reading, diameter: float) -> bool:
 
 
 def _next(given: Given, reading: Reading) -> tuple[Next, ...]:
+    meter: list[tuple[str, object]] = [("machine_voltage", given.measured("machine_voltage", "voltage"))]
+    if "machine_voltage" in given.made:
+        meter = []
     if reading.current is None:
-        return ()
+        return (Next("lead-drop", say("arc-voltage.next.lead-drop"), tuple(meter)),)
     carried: list[tuple[str, object]] = [
         ("voltage", _volts(reading.gun)),
         ("current", Measured(reading.current, "current")),
@@ -244,7 +247,8 @@ def _next(given: Given, reading: Reading) -> tuple[Next, ...]:
         wire = [("wire_material", reading.metal), ("wire_diameter", given.measured("wire_diameter"))]
         asked = tuple(wire) + tuple(reading.gas.carried(given)) + tuple(carried)
         questions.insert(0, Next("transfer-mode", say("arc-voltage.next.transfer-mode"), asked))
-    questions.append(Next("lead-drop", say("arc-voltage.next.lead-drop"), tuple(carried[1:])))
+    leads = Next("lead-drop", say("arc-voltage.next.lead-drop"), tuple(carried[1:] + meter))
+    questions.insert(0 if reading.guessed else len(questions), leads)
     return tuple(questions)
 
 

@@ -196,3 +196,25 @@ def test_globular_lies_above_short_circuit(amperes):
         drops = usual("mild-steel", gas, "globular", amperes, 1.0e-3)
         assert shorting[1] < drops[1]
         assert shorting[2] < drops[2]
+
+
+# --- The leads, there and back
+
+
+def leads_asked(**typed):
+    found = [each for each in answer(**typed).next_questions if each.calculator == "lead-drop"]
+    assert len(found) == 1
+    return [name for name, _ in found[0].carried]
+
+
+def test_the_leads_are_asked_with_what_is_known():
+    assert leads_asked(**WELD, machine_voltage="22 V", lead_voltage_drop="unknown") == ["current", "machine_voltage"]
+    assert leads_asked(machine_voltage="22 V", voltage="20 V") == ["machine_voltage"]
+    assert leads_asked(voltage="20 V", lead_voltage_drop="2 V") == []
+
+
+def test_unknown_leads_are_asked_first():
+    known = answer(**WELD, machine_voltage="22 V", lead_voltage_drop="2 V").next_questions
+    unknown = answer(**WELD, machine_voltage="22 V", lead_voltage_drop="unknown").next_questions
+    assert known[0].calculator != "lead-drop"
+    assert unknown[0].calculator == "lead-drop"

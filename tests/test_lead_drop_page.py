@@ -203,3 +203,20 @@ def test_length_is_said_to_be_one_way_and_doubled():
 def test_cautions_name_coils_and_the_way_back():
     cautions = said(ask(**LONG), "cautions")
     assert "coil" in cautions and "bearings" in cautions
+
+
+def test_voltage_left_at_the_gun_goes_back_to_the_arc():
+    # 24 V less 200 A x 0.2 kft x 0.122 ohm/kft = 4.88 V (NEC Chapter 9 Table 8).
+    answer = ask(cable_size="awg-1-0", machine_voltage="24 V", **LONG)
+    left, drop = answer["results"]["voltage"], answer["results"]["lead_voltage_drop"]
+    assert left["value"] == pytest.approx(24.0 - 4.88, abs=0.02)
+    assert (left["low"], left["high"]) == pytest.approx((24.0 - drop["high"], 24.0 - drop["low"]))
+    page = said_on_page(cable_size="awg-1-0", machine_voltage="24 V", **LONG)
+    assert "arc-voltage?machine_voltage=24+V&amp;lead_voltage_drop=4.8761+V&amp;current=200+A" in page
+    assert set(errors(cable_size="awg-4", machine_voltage="12 V", **LONG)) == {"machine_voltage"}
+
+
+def test_no_further_question_where_not_even_one_lead_reaches_half_a_metre():
+    typed = {"lead_length": "10 ft", "current": "900 A", "lead_voltage_drop": "0.05 V"}
+    assert list(errors(**typed)) == [""]
+    assert "lead-drop?" not in said_on_page(**typed)

@@ -76,7 +76,7 @@ ENGLISH = {
     "why.mild-steel.wanders": "With no oxygen or carbon dioxide the arc wanders and the bead stands up with undercut.",
     "why.mild-steel.burns": "So much oxygen burns the steel.",
     "why.mild-steel.oxygen": "So much oxygen burns manganese and silicon away: wire with more deoxidizer, more slag.",
-    "why.mild-steel.globular": "Short-circuit and globular, deep, with more spatter. It never sprays.",
+    "why.mild-steel.globular": "Short-circuit and globular, deep, with more spatter. It never sprays. Wire with more deoxidizer.",
     "why.mild-steel.short": "Short-circuit. Too much carbon dioxide for a steady spray.",
     "why.mild-steel.helium": "Short-circuit. Made for stainless, dear on steel.",
     "why.mild-steel.both": "Spray and pulse, and short-circuit. More carbon dioxide takes more current to spray.",

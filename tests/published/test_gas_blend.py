@@ -15,6 +15,7 @@ from CoolProp.CoolProp import AbstractState, PropsSI
 
 from calculators import ranges
 from calculators.facts import gases
+from calculators.gas_blend_words import ENGLISH
 from calculators.gas_designation import designation, group, older_group, suits, us_designation
 from calculators.gas_mixture import (
     NAMES,
@@ -364,3 +365,41 @@ def test_every_mix_of_two_gases_has_a_word_for_every_metal():
                 assert suits(tuple(whole), metal)[0] in ("suits", "care", "no")
     with pytest.raises(ValueError, match="lead"):
         suits(mix(), "lead")
+
+
+# --- facts of the trade. Standing: common practice; no published source ---
+
+
+@pytest.mark.parametrize("percent", range(10, 31, 5))
+def test_argon_with_10_to_30_percent_carbon_dioxide_is_for_mild_steel(percent):
+    assert suits(mix(carbon_dioxide=percent), "mild-steel")[0] == "suits"
+
+
+def test_more_carbon_dioxide_changes_the_way_the_metal_crosses():
+    reasons = [suits(mix(carbon_dioxide=percent), "mild-steel")[1] for percent in (2, 10, 18, 25, 40, 60, 100)]
+    assert reasons == ["spray", "both", "both", "short", "short", "globular", "globular"]
+
+
+def test_too_little_carbon_dioxide_leaves_short_circuit_too_little_arc_voltage():
+    assert suits(mix(carbon_dioxide=3), "mild-steel")[1] == "spray"
+    assert "too little carbon dioxide for the arc voltage" in ENGLISH["why.mild-steel.spray"]
+
+
+def test_75_25_is_offered_first():
+    assert gases.BLENDS[0][1:] == (75.0, 25.0, 0.0, 0.0, 0.0, 0.0)
+
+
+@pytest.mark.parametrize("percent", [1, 2, 3, 5])
+def test_oxygen_is_kept_to_5_percent_and_steadies_the_arc(percent):
+    assert suits(mix(), "mild-steel") == ("no", "wanders")
+    assert suits(mix(oxygen=percent), "mild-steel")[0] == "suits"
+    assert suits(mix(oxygen=5.1), "mild-steel") == ("care", "oxygen")
+
+
+def test_straight_argon_is_for_non_ferrous_metals():
+    assert [suits(mix(), metal)[0] for metal in ("aluminum", "copper", "mild-steel")] == ["suits", "suits", "no"]
+
+
+@pytest.mark.parametrize("composition", [mix(carbon_dioxide=100), mix(oxygen=6)])
+def test_oxidizing_gas_wants_deoxidizers_in_the_wire(composition):
+    assert "more deoxidizer" in ENGLISH["why.mild-steel." + suits(composition, "mild-steel")[1]]

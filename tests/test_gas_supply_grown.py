@@ -162,3 +162,18 @@ def test_vapour_pressures_are_shown_in_both_systems(units, celsius):
 
 def test_vapour_pressures_have_their_name_in_the_interface():
     assert len(ask(gas="carbon-dioxide", gas_mass="20 lb")["results"]["vapour_pressures"]["rows"]) == 5
+
+
+@pytest.mark.parametrize(
+    ("typed", "stated"),
+    [
+        ({"gas": "argon"}, False),
+        ({"gas": "nitrogen"}, False),
+        ({"gas": "helium-mix", "helium": "100 %"}, False),
+        ({"gas": "helium-mix", "helium": "75 %"}, True),
+        ({"gas": "argon-carbon-dioxide", "carbon_dioxide": "25 %"}, True),
+    ],
+)
+def test_only_a_mix_states_its_own_uncertainty(typed, stated):
+    text, _ = page(cylinder="250-ft3", cylinder_pressure="2000 psi", gas_flow="30 ft3/h", **typed)
+    assert ("density of the mix ±1 %" in text) == stated

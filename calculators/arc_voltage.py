@@ -4,7 +4,7 @@ The lines are in voltage_lines.py, the limits of the modes in transfer_limits.py
 """
 
 from calculators import arc_sources as from_
-from calculators import numerals, ranges, transfer_limits, voltage_lines
+from calculators import machine_fields, numerals, ranges, transfer_limits, voltage_lines
 from calculators.arc_voltage_words import ENGLISH
 from calculators.contract import (
     UNKNOWN,
@@ -24,6 +24,7 @@ from calculators.contract import (
     say,
 )
 from calculators.facts import transfer
+from calculators.machine import Machine
 from calculators.melting_law import MeltingLaw
 from calculators.ranges import OutOfRange
 from calculators.shielding_gas import FIELDS, ShieldingGas
@@ -57,6 +58,7 @@ def _solve_resistance(unknown: str, values: "dict[str, Any]") -> float:
 
 def _prepare(given: Given) -> None:
     ShieldingGas(given)
+    Machine(given)  # says at once what of it cannot be read
     if given.values.get("lead_voltage_drop") == UNKNOWN:
         given.values["lead_voltage_drop"] = None
         if not given.has("lead_resistance") and given.has("machine_voltage") != given.has("voltage"):
@@ -113,7 +115,7 @@ def _answer(given: Given) -> Answer:
         results=_results(given, reading),
         working=_working(given, reading),
         notes=_notes(given, reading),
-        cautions=(say("arc-voltage.caution.meter"), say("arc-voltage.caution.start"), say("caution.arc")),
+        cautions=(say("caution.gun-meter"), say("arc-voltage.caution.start"), say("caution.arc")),
         sources=_sources(reading),
         next_questions=_next(given, reading),
         verdict=_verdict(reading),
@@ -125,11 +127,12 @@ def _volts(value: float) -> Measured:
 
 
 def _results(given: Given, reading: Reading) -> tuple[object, ...]:
-    results = []
+    results: list[object] = []
     guess = say("arc-voltage.band.guessed") if reading.guessed else None
     if given.solved_for == "machine_voltage":
         low, high = (reading.gun + reading.least_drop, reading.gun + reading.most_drop) if guess else (None, None)
         results.append(Number("machine_voltage", given.number("machine_voltage"), "voltage", low, high, guess))
+        results += Machine(given).voltage_results(reading.gun, reading.drop)
     elif given.solved_for != "lead_voltage_drop":
         low, high = (reading.low, reading.high) if guess else (None, None)
         results.append(Number("voltage", reading.gun, None, low, high, guess))
@@ -145,6 +148,8 @@ def _results(given: Given, reading: Reading) -> tuple[object, ...]:
         drops = (reading.least_drop, reading.drop, reading.most_drop)
         band = say("arc-voltage.band.meter")
         results.append(Number("usual_meter", middle + drops[1], "voltage", low + drops[0], high + drops[2], band))
+        if given.solved_for != "machine_voltage":
+            results += Machine(given).voltage_results(middle, reading.drop, "machine.usual")
     if reading.current is not None:
         results.append(Number("load_voltage", voltage_lines.load_voltage(reading.current), "voltage"))
     return tuple(results)
@@ -199,7 +204,7 @@ def _notes(given: Given, reading: Reading) -> tuple[Message, ...]:
         notes.append(say("arc-voltage.note.leads"))
     if "carbon_dioxide" in given.made:
         notes.append(say("arc-voltage.note.mix"))
-    return tuple(notes) + (say("arc-voltage.note.gun"),)
+    return tuple(notes) + Machine(given).voltage_notes(True) + (say("arc-voltage.note.gun"),)
 
 
 def _about_rating(reading: Reading, current: float) -> Message:
@@ -270,7 +275,8 @@ CALCULATOR = Calculator(
             presets=("0.030 in", "0.035 in", "0.045 in", "1/16 in", "0.8 mm", "0.9 mm", "1.0 mm", "1.2 mm"),
         ),
     )
-    + FIELDS,
+    + FIELDS
+    + machine_fields.VOLTAGE_ONLY,
     relations=(
         Relation(("machine_voltage", "voltage", "lead_voltage_drop"), _solve_leads, check="machine_voltage"),
         Relation(
@@ -288,4 +294,5 @@ CALCULATOR = Calculator(
     sources=(from_.LEADS, from_.LOAD_LINE, from_.LINES, from_.MORE_VOLTAGE, from_.MODERN_WELDING),
     place=24,
     fold_from="transfer_mode",
+    machine=machine_fields.VOLTAGE_NAMES,
 )

@@ -1,6 +1,6 @@
 """What arc voltage says in English: on its own, so that the question and its words can be read apart."""
 
-from calculators import shielding_gas
+from calculators import machine_fields, shielding_gas
 
 ENGLISH = {
     "title": "Arc voltage",
@@ -71,10 +71,10 @@ ENGLISH = {
     "note.leads": "Clamp and plugs lose 0.3 to 1 V (common practice); leads are sized to lose 4 V at most.",
     "note.mix": "Mix not told: 25 % carbon dioxide taken.",
     "note.gun": "Gun farther away: on constant voltage the volts hold and the current falls 2.5 to 4 A for each mm; on constant current the amps hold and the volts rise. Common practice.",
-    "caution.meter": "Measuring at the gun is measuring on a live wire: clip the probes on with the machine off, stand clear, second person at the trigger.",
     "caution.start": "A place to start: try it on scrap. The welding procedure (WPS) rules where there is one.",
     "next.transfer-mode": "Which transfer mode is that?",
     "next.lead-drop": "What do leads of my length lose?",
     "next.heat-input": "How much heat goes into the weld?",
 }
 ENGLISH.update(shielding_gas.ENGLISH)
+ENGLISH.update(machine_fields.VOLTAGE_ENGLISH)

@@ -9,6 +9,9 @@ from calculators.contract import Choice, Quantity, Text
 
 MARKS = "1=120 3=210 5=310 in/min"
 TAPS = "A=16.5 B=18 C=19.5 V"
+KNOB = "1=16 5=20.5 9=26 V"
+CONTROLS = ("taps", "knob")
+READ_AT = ("machine", "gun")
 
 FEED_FIELDS = (
     Text("machine", longest=40, optional=True),
@@ -18,9 +21,16 @@ FEED_FIELDS = (
     Quantity("trim_band", "percentage", optional=True, hint=True, low=5.0, high=30.0),
     Choice("trim_material", ("mild-steel", "stainless", "aluminum"), optional=True, hint=True),
 )
-VOLTAGE_FIELDS = (Text("voltage_dial", longest=160, optional=True, hint=True, examples=(TAPS,)),)
+# Blank is taps, read on the machine: what every dial was taken for before it could be said.
+VOLTAGE_FIELDS = (
+    Choice("voltage_control", CONTROLS, optional=True),
+    Text("voltage_dial", longest=160, optional=True, hint=True, examples=(TAPS, KNOB)),
+    Choice("voltage_read_at", READ_AT, optional=True),
+)
 FIELDS = FEED_FIELDS + VOLTAGE_FIELDS
+VOLTAGE_ONLY = FEED_FIELDS[:1] + VOLTAGE_FIELDS
 FEED_NAMES = tuple(field.name for field in FEED_FIELDS)
+VOLTAGE_NAMES = tuple(field.name for field in VOLTAGE_ONLY)
 NAMES = tuple(field.name for field in FIELDS)
 # What a relation that melts wire takes `also`.
 TRIM = ("arc_term", "resistance_term", "trim_band", "trim_material")
@@ -43,6 +53,15 @@ ENGLISH = {
     "option.trim_material.aluminum": "Aluminum",
 }
 VOLTAGE_ENGLISH = {
-    "field.voltage_dial": "Voltage taps",
-    "hint.voltage_dial": "Each tap with its measured volts, like " + TAPS + ".",
+    "field.machine": "Machine",
+    "field.voltage_control": "Voltage control",
+    "option.voltage_control.": "Not said: as taps",
+    "option.voltage_control.taps": "Taps: a switch with steps",
+    "option.voltage_control.knob": "Knob: stepless",
+    "field.voltage_dial": "Voltage marks",
+    "hint.voltage_dial": "Each with its measured volts: taps like " + TAPS + ", a knob like " + KNOB + ".",
+    "field.voltage_read_at": "Volts read",
+    "option.voltage_read_at.": "Not said: on the machine",
+    "option.voltage_read_at.machine": "On the machine",
+    "option.voltage_read_at.gun": "At the gun",
 }

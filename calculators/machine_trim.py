@@ -1,4 +1,4 @@
-"""Machine trim: what the marks and taps of the welder's own machine give, and the melting law fitted to it."""
+"""Measure your machine: what its own marks and taps give, and the melting law fitted to it."""
 
 from calculators import machine_fields, numerals, ranges, solid_wire, units, wire_mass
 from calculators.contract import (
@@ -22,7 +22,7 @@ from calculators.contract import (
     say,
 )
 from calculators.facts import trim, wires
-from calculators.machine import FeedDial, VoltageDial
+from calculators.machine import FeedDial, VoltageKnob, VoltageTaps
 from calculators.machine_trim_words import ENGLISH
 from calculators.melting_law import MeltingLaw
 from calculators.melting_trim import MeltingTrim, Pair
@@ -73,17 +73,32 @@ def _feed_dial(given: Given) -> FeedDial | None:
         raise Refusal("", refusal.message) from None
 
 
-def _voltage_dial(given: Given) -> VoltageDial | None:
+def _voltage_dial(given: Given) -> VoltageKnob | VoltageTaps | None:
     rows = given.rows("taps")
     for row in rows:
         if [mark for mark in " =;," if mark in numerals.tidy(row.word("tap"))]:
             raise Refusal("taps-" + str(row.place) + "-tap", say("machine-trim.refusal.tap"))
     if len(rows) < 2:
         return None
+    text = _written([(numerals.tidy(row.word("tap")), row.number("voltage")) for row in rows], "V")
     try:
-        return VoltageDial(_written([(numerals.tidy(row.word("tap")), row.number("voltage")) for row in rows], "V"))
+        if given.word("voltage_control") == "knob":
+            return VoltageKnob(text)
+        taps = VoltageTaps(text)
     except Refusal as refusal:
-        raise Refusal("", refusal.message) from None
+        raise Refusal(_row_named(refusal.message, rows), refusal.message) from None
+    if given.word("voltage_control") == "" and taps.numbered():
+        raise Refusal("voltage_control", say("machine-trim.refusal.control"))
+    return taps
+
+
+def _row_named(message: Message, rows: list[Given]) -> str:
+    """Return the box of a mark that is no number, where that is what is wrong: else two rows are, or more."""
+    mark = dict(message.parameters).get("mark")
+    for row in rows:
+        if message.id == "dial.place" and numerals.tidy(row.word("tap")) == mark:
+            return "taps-" + str(row.place) + "-tap"
+    return ""
 
 
 def _written(pairs: list[tuple[str, float]], unit: str) -> str:
@@ -228,13 +243,16 @@ def _answer(given: Given) -> Answer:
 
 
 def _machine(
-    given: Given, feed_dial: FeedDial | None, voltage_dial: VoltageDial | None, found: MeltingTrim | None
+    given: Given, feed_dial: FeedDial | None, voltage_dial: VoltageKnob | VoltageTaps | None, found: MeltingTrim | None
 ) -> tuple[tuple[str, object], ...]:
     """Return the fields of machine_fields.py that say what was measured, as they are typed."""
     pairs: list[tuple[str, object]] = []
     for name, dial in (("feed_dial", feed_dial), ("voltage_dial", voltage_dial)):
         if dial is not None:
             pairs.append((name, dial.written()))
+    if voltage_dial is not None:
+        pairs.append(("voltage_control", "knob" if isinstance(voltage_dial, VoltageKnob) else "taps"))
+        pairs.append(("voltage_read_at", given.word("voltage_read_at")))
     if found is not None:
         pairs.append(("arc_term", _text(found.terms[0], 3)))
         pairs.append(("resistance_term", _text(found.terms[1], 3)))
@@ -245,13 +263,20 @@ def _machine(
 
 
 def _next(given: Given, machine: tuple[tuple[str, object], ...], found: MeltingTrim | None) -> tuple[Next, ...]:
-    carried = [pair for pair in machine if pair[0] in machine_fields.FEED_NAMES]
+    wire: list[tuple[str, object]] = []
+    mode: list[tuple[str, object]] = []
     if found is not None:
-        for name in ("wire_material", "filler_alloy", "transfer_mode"):
+        for name in ("wire_material", "filler_alloy"):
             if given.word(name):
-                carried.append((name, given.word(name)))
-        carried.append(("wire_diameter", given.measured("wire_diameter")))
-    return (Next("wire-feed", say("machine-trim.next.wire-feed"), tuple(carried)),)
+                wire.append((name, given.word(name)))
+        wire.append(("wire_diameter", given.measured("wire_diameter")))
+        if given.word("transfer_mode"):
+            mode.append(("transfer_mode", given.word("transfer_mode")))
+    feed = [pair for pair in machine if pair[0] in machine_fields.FEED_NAMES]
+    return (
+        Next("settings", say("machine-trim.next.settings"), tuple(list(machine) + wire)),
+        Next("wire-feed", say("machine-trim.next.wire-feed"), tuple(feed + wire + mode)),
+    )
 
 
 def _working(given: Given, found: MeltingTrim | None) -> tuple[Message, ...]:
@@ -276,12 +301,14 @@ def _working(given: Given, found: MeltingTrim | None) -> tuple[Message, ...]:
 
 
 def _notes(
-    given: Given, feed_dial: FeedDial | None, voltage_dial: VoltageDial | None, found: MeltingTrim | None
+    given: Given, feed_dial: FeedDial | None, voltage_dial: VoltageKnob | VoltageTaps | None, found: MeltingTrim | None
 ) -> tuple[Message, ...]:
     ids = []
     if given.rows("feed_marks"):
         ids.append("dial" if feed_dial is not None else "few-marks")
     if given.rows("taps"):
+        if isinstance(voltage_dial, VoltageKnob):
+            ids.append("knob")
         ids += ["taps"] if voltage_dial is not None else ["few-taps", "taps"]
     if found is not None:
         ids += ["weights", "two" if found.fitted_terms == 2 else "one"]
@@ -292,6 +319,8 @@ def _notes(
 def _cautions(given: Given) -> tuple[Message, ...]:
     cautions = [say("caution.run-out"), say("caution.live")]
     if given.rows("taps") or given.rows("pairs"):
+        at_gun = given.rows("taps") and given.word("voltage_read_at") == "gun"
+        cautions += [say("caution.gun-meter")] if at_gun else []
         cautions += [say("machine-trim.caution.meter"), say("caution.arc")]
     return tuple(cautions)
 
@@ -311,6 +340,8 @@ CALCULATOR = Calculator(
             when=("measured", _DIALS),
         ),
         Quantity("run_out_time", optional=True, hint=True, when=("measured", _DIALS)),
+        Choice("voltage_control", machine_fields.CONTROLS, optional=True, hint=True, when=("measured", _DIALS)),
+        Choice("voltage_read_at", machine_fields.READ_AT, default="machine", hint=True, when=("measured", _DIALS)),
         Rows(
             "taps",
             (Text("tap", longest=8, examples=tuple("ABCDEFGHIJ")), Quantity("voltage")),

@@ -144,7 +144,7 @@ def _results(given: Given, trial: Trial, bead: Bead) -> tuple[object, ...]:
         results.append(
             Number("machine_voltage", trial.voltage + trial.drop, "voltage", low, high, say("settings.why.drop"))
         )
-    results += machine.voltage_results(trial.voltage + trial.drop)
+    results += machine.voltage_results(trial.voltage, trial.drop)
     results.append(Words("transfer_mode", say("settings.mode-why." + trial.mode)))
     results.append(_current(given, trial))
     near, _, far = trial.law.usual_distances()
@@ -164,7 +164,7 @@ def _dialled(trial: Trial, machine: Machine) -> Message:
         mode=say("settings.mode." + trial.mode),
         current=Measured(trial.current, "current", 3),
     )
-    own = machine.words(trial.feed, trial.voltage + trial.drop)
+    own = machine.words(trial.feed, trial.voltage, trial.drop)
     return dialled if own is None else say("settings.dial-own", own=own, dialled=dialled)
 
 
@@ -251,7 +251,8 @@ def _notes(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
         gap = Measured(bead.sizes["root_gap"], "root_gap", 3)
         notes.append(say("settings.note." + bead.joint, gap=gap))
     notes.append(say("settings.note.drop" if not trial.drop else "settings.note.tune"))
-    return tuple(notes) + Machine(given).notes()
+    machine = Machine(given)
+    return tuple(notes) + machine.voltage_notes(given.has("lead_voltage_drop")) + machine.notes()
 
 
 def _cautions(given: Given, trial: Trial, doubts: list[str]) -> tuple[Message, ...]:

@@ -83,10 +83,13 @@ class Onward:
 
     def _law(self) -> "Pairs":
         trial = self.trial
-        machine = [pair for pair in Machine(self.given).carried() if pair[0] in machine_fields.FEED_NAMES]
+        machine = self._machine(machine_fields.FEED_NAMES)
         distance: Pairs = [("contact_tip_to_work", Measured(trial.distance, "contact_tip_to_work"))]
         mode = [] if trial.mode == "globular" else self._mode()
         return self.wire + self.alloy + self.diameter + self.current + distance + mode + machine
+
+    def _machine(self, names: tuple[str, ...]) -> "Pairs":
+        return [pair for pair in Machine(self.given).carried() if pair[0] in names]
 
     def _transfer(self) -> "Pairs":
         place: Pairs = [("position", self.trial.position), ("thickness", self.given.measured("thickness"))]
@@ -97,4 +100,5 @@ class Onward:
         known = self.given.has("lead_voltage_drop")
         drop: Pairs = [("lead_voltage_drop", Measured(self.trial.drop, "lead_voltage_drop") if known else UNKNOWN)]
         gas = self.trial.gas.carried(self.trial.given)
-        return self.wire + gas + self.diameter + self.current + self._mode() + self.voltage + drop
+        machine = self._machine(machine_fields.VOLTAGE_NAMES)
+        return self.wire + gas + self.diameter + self.current + self._mode() + self.voltage + drop + machine

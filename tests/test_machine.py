@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 
 from calculators import numerals, units
 from calculators.contract import Given, Number, Refusal, Words
-from calculators.machine import FeedDial, Machine, VoltageDial
-from calculators.machine_fields import MARKS, TAPS
+from calculators.machine import FeedDial, Machine, VoltageKnob, VoltageTaps
+from calculators.machine_fields import KNOB, MARKS, TAPS
 from webapp.catalogue import Context, sentence
 
 pytestmark = pytest.mark.quick
@@ -64,11 +64,13 @@ def test_what_is_written_is_read_back():
     for text in (MARKS, "0=2 2.5=3.75 10=12 m/min"):
         assert FeedDial(text).written() == text
     for text in (TAPS, "low=15 high=21.25 V"):
-        assert VoltageDial(text).written() == text
+        assert VoltageTaps(text).written() == text
+    for text in (KNOB, "0=14.5 50=21 100=31 V"):
+        assert VoltageKnob(text).written() == text
 
 
 def test_taps_need_no_unit_since_there_is_one():
-    assert VoltageDial("A=16.5 B=18").written() == "A=16.5 B=18 V"
+    assert VoltageTaps("A=16.5 B=18").written() == "A=16.5 B=18 V"
 
 
 @pytest.mark.parametrize(
@@ -84,8 +86,8 @@ def test_taps_need_no_unit_since_there_is_one():
         ("=120 3=210 in/min", "Not so at: =120"),
         ("1=1,234 3=210 in/min", "Not so at: 1"),
         ("one=120 two=210 in/min", "Not so at: one"),
-        ("-1=120 3=210 in/min", "Not so at: -1"),
-        ("1001=120 3=210 in/min", "Not so at: 1001"),
+        ("-1=120 3=210 in/min", "Marks must be numbers from 0 to 1000, like 1=120 3=210 5=310 in/min. Not so at: -1"),
+        ("1000.1=120 3=210 in/min", "Not so at: 1000.1"),
         ("1=120 3=210", "Marks need one of these units at the end: in/min m/min mm/s."),
         ("1=120 3=210 V", "Marks need one of these units"),
         ("1=120 3=210 in/min mm/s", "Not so at: mm/s"),
@@ -102,16 +104,31 @@ def test_junk_is_answered_in_words(text, said):
 
 
 def test_taps_that_are_no_taps_are_answered_in_words():
-    assert "Mark A stands there twice" in refusal("A=16 A=18", VoltageDial)
-    assert "Mark B must be between 5" in refusal("A=16 B=180", VoltageDial)
-    assert "like A=16.5 B=18 C=19.5 V" in refusal("A16 B18", VoltageDial)
+    assert "Mark A stands there twice" in refusal("A=16 A=18", VoltageTaps)
+    assert "Mark B must be between 5" in refusal("A=16 B=180", VoltageTaps)
+    assert "like A=16.5 B=18 C=19.5 V" in refusal("A16 B18", VoltageTaps)
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("A=16 B=18 V", "Marks must be numbers from 0 to 1000, like 1=16 5=20.5 9=26 V. Not so at: A"),
+        ("1=16 1.0=18", "Mark 1.0 stands there twice"),
+        ("1=16 5=15.9", "Mark 5 must give more volts than mark 1. Measure both again"),
+        ("5=16 1=16", "Mark 5 must give more volts than mark 1."),
+        ("1=16 5=180", "Mark 5 must be between 5"),
+        ("1=16", "Give 2 to 12 marks, like 1=16 5=20.5 9=26 V"),
+    ],
+)
+def test_a_knob_that_cannot_be_read_between_its_marks_is_answered_in_words(text, said):
+    assert said in refusal(text, VoltageKnob)
 
 
 @given(st.text("0123456789=., ;in/minABV-e\u00a0\u00bd", max_size=40) | st.text(max_size=30))
 @example("1=120 3=210 \u0130N/MIN")
 @example("\u0661=120 2=210 in/min")
 def test_a_dial_is_read_or_refused_whatever_is_typed(text):
-    for dial in (FeedDial, VoltageDial):
+    for dial in (FeedDial, VoltageTaps, VoltageKnob):
         try:
             read = dial(text)
         except Refusal as refused:
@@ -187,44 +204,163 @@ def test_a_place_is_told_to_a_tenth_of_a_mark():
 # ---------------------------------------------------------------- a tap for a voltage
 
 
+def plain(message):
+    return sentence(message, CONTEXT).replace("\u00a0", " ")
+
+
 @pytest.mark.parametrize(
     ("voltage", "said"),
     [
         (18.0, "tap B (18 V)"),
-        (17.5, "tap B (18 V, 0.5 V high)"),
-        (16.9, "tap A (16.5 V, 0.4 V low)"),
-        (17.25, "tap A (16.5 V, 0.75 V low)"),  # as near to both: the lower
-        (24.0, "tap C (19.5 V, 4.5 V low)"),
-        (14.0, "tap A (16.5 V, 2.5 V high)"),
+        (17.5, "tap B (18 V, 0.5 V high; A gives 16.5 V)"),
+        (18.5, "tap B (18 V, 0.5 V low; C gives 19.5 V)"),
+        (16.9, "tap A (16.5 V, 0.4 V low; B gives 18 V)"),
+        (17.25, "tap A (16.5 V, 0.75 V low; B gives 18 V)"),  # as near to both: the lower
+        (24.0, "tap C (19.5 V, 4.5 V low), the highest measured"),
+        (14.0, "tap A (16.5 V, 2.5 V high), the lowest measured"),
     ],
 )
-def test_the_nearest_tap_and_how_far_it_is_off(voltage, said):
-    (result,) = machine(machine="Red box", voltage_dial=TAPS).voltage_results(voltage)
+@pytest.mark.parametrize("dial", [TAPS, "C=19.5 A=16.5 B=18 V", "C=19.5 B=18 A=16.5 V"])
+@pytest.mark.parametrize("control", [{}, {"voltage_control": "taps"}])
+def test_the_nearest_tap_how_far_it_is_off_and_the_one_across(voltage, said, dial, control):
+    (result,) = machine(machine="Red box", voltage_dial=dial, **control).voltage_results(voltage)
     assert isinstance(result, Words)
-    assert sentence(result.message, CONTEXT).replace("\u00a0", " ") == said
+    assert plain(result.message) == said
+    assert plain(result.label) == "Red box: voltage tap"
+
+
+def test_of_the_taps_either_side_the_nearest_ones_are_named():
+    words = plain(machine(voltage_dial="1=15 2=17 3=17.8 4=21 5=24 V").words(0.1, 19.0))
+    assert words == "Your machine: tap 3 (17.8 V, 1.2 V low; 4 gives 21 V)"
+
+
+# ---------------------------------------------------------------- a mark of a knob for a voltage
+
+# 16 V at 1 and 20.5 V at 5 are 1.125 V a mark, 26 V at 9 is 1.375 V a mark above that: by hand.
+TURNED = [
+    (16.0, "voltage knob 1", 1.0),
+    (18.25, "voltage knob 3, between 1 and 5", 3.0),
+    (20.5, "voltage knob 5", 5.0),
+    (21.6, "voltage knob 5.8, between 5 and 9", 5.8),
+    (26.0, "voltage knob 9", 9.0),
+]
+
+
+@pytest.mark.parametrize(("voltage", "said", "place"), TURNED)
+def test_a_knob_is_read_between_its_marks(voltage, said, place):
+    mine = machine(machine="Red box", voltage_dial=KNOB, voltage_control="knob")
+    assert plain(mine.words(0.1, voltage)) == "Red box: " + said
+    (result,) = mine.voltage_results(voltage)
+    assert isinstance(result, Number) and result.name == "voltage_mark"
+    assert result.value == pytest.approx(place)
+    assert plain(result.label) == "Red box: voltage knob"
+
+
+@pytest.mark.parametrize(("voltage", "wanted"), [(15.9, "15.9 V"), (26.1, "26.1 V")])
+def test_beyond_a_knob_s_marks_there_is_no_mark_and_the_range_is_named(voltage, wanted):
+    mine = machine(voltage_dial=KNOB, voltage_control="knob")
+    said = wanted + " is off the voltage knob, measured from 1 (16 V) to 9 (26 V)"
+    assert plain(mine.words(0.1, voltage)) == "Your machine: " + said
+    (result,) = mine.voltage_results(voltage)
+    assert isinstance(result, Words) and plain(result.message) == said
+    assert (result.name, plain(result.label)) == ("voltage_mark", "Your machine: voltage knob")
+
+
+def test_a_knob_marked_in_volts_or_percent_is_told_to_a_tenth_of_a_volt_or_less():
+    (volts,) = machine(voltage_dial="14=15 30=33 V", voltage_control="knob").voltage_results(19.0)
+    assert numerals.significant(volts.value, volts.figures) == "17.6"  # 14 + 4 x 16 / 18
+    (low,) = machine(voltage_dial="0=15 10=33 V", voltage_control="knob").voltage_results(19.0)
+    assert numerals.significant(low.value, low.figures) == "2.2"
+    (ten,) = machine(voltage_dial="0=15 20=33 V", voltage_control="knob").voltage_results(24.0)
+    assert numerals.significant(ten.value, ten.figures) == "10"
+    assert ten.figures == 3
+
+
+@given(st.lists(st.tuples(st.integers(0, 100), st.integers(120, 400)), min_size=2, max_size=12), st.floats(0, 1))
+def test_the_place_of_a_knob_gives_the_volts_wanted(rows, share):
+    places, volts = sorted({place for place, _ in rows}), sorted({value / 10 for _, value in rows})
+    marks = list(zip(places, volts, strict=False))
+    if len(marks) < 2:
+        return
+    text = " ".join(f"{place}={value}" for place, value in marks) + " V"
+    wanted = marks[0][1] + share * (marks[-1][1] - marks[0][1])
+    (result,) = machine(voltage_dial=text, voltage_control="knob").voltage_results(wanted)
+    for (low, less), (high, more) in itertools.pairwise(marks):
+        if low <= result.value <= high:
+            given = less + (result.value - low) / (high - low) * (more - less)
+            assert given == pytest.approx(wanted, abs=1e-6)
+            return
+    raise AssertionError(result.value)
+
+
+# ---------------------------------------------------------------- read on the machine or at the gun
+
+
+@pytest.mark.parametrize("where", [{}, {"voltage_read_at": "machine"}])
+@pytest.mark.parametrize("control", ["taps", "knob"])
+def test_of_volts_read_on_the_machine_what_the_leads_lose_comes_on_top(where, control):
+    mine = machine(voltage_dial="1=16 5=20 9=24 V", voltage_control=control, **where)
+    said = {"taps": "tap 5 (20 V)", "knob": "voltage knob 5"}[control]
+    assert plain(mine.words(0.1, 18.0, 2.0)) == "Your machine: " + said
+    (result,) = mine.voltage_results(18.0, 2.0)
+    assert result.name == "voltage_" + {"taps": "tap", "knob": "mark"}[control]
+    assert mine.voltage_notes(True) == ()
+    (note,) = mine.voltage_notes(False)
+    assert "nothing is added for the leads" in plain(note)
+
+
+@pytest.mark.parametrize("drop", [0.0, 2.0, 4.0])
+def test_volts_read_at_the_gun_hold_the_leads_already(drop):
+    mine = machine(voltage_dial="1=16 5=20 9=24 V", voltage_control="taps", voltage_read_at="gun")
+    assert plain(mine.words(0.1, 19.0, drop)) == "Your machine: tap 5 (20 V at the gun, 1 V high; 1 gives 16 V)"
+    knob = machine(voltage_dial="1=16 5=20 9=24 V", voltage_control="knob", voltage_read_at="gun")
+    assert plain(knob.words(0.1, 19.0, drop)) == "Your machine: voltage knob 4, between 1 and 5"
+    assert knob.voltage_results(19.0, drop)[0].value == pytest.approx(4.0)
+    assert "1 (16 V at the gun) to 9 (24 V at the gun)" in plain(knob.words(0.1, 25.0, drop))
+    for known in (True, False):
+        (note,) = knob.voltage_notes(known)
+        assert "what the leads lose is in them already" in plain(note)
+
+
+@pytest.mark.parametrize(
+    ("dial", "control", "told"),
+    [
+        ("1=16 5=20 V", "", True),
+        ("1=16 5=20 V", "taps", False),
+        ("1=16 5=20 V", "knob", False),
+        ("low=16 5=20 V", "", False),  # a name is a tap's
+    ],
+)
+def test_an_old_link_s_numbered_marks_are_taken_as_taps_and_that_is_said(dial, control, told):
+    mine = machine(voltage_dial=dial, voltage_control=control)
+    assert ("machine.as-taps" in [note.id for note in mine.voltage_notes(True)]) is told
+    if not control:
+        assert (
+            plain(mine.words(0.1, 19.0))
+            == "Your machine: tap 5 (20 V, 1 V high; " + dial.split("=")[0] + " gives 16 V)"
+        )
 
 
 def test_both_knobs_stand_in_one_line():
     mine = machine(machine="Red box", feed_dial=MARKS, voltage_dial=TAPS)
-    both = sentence(mine.words(165 * IN_PER_MIN, 17.9), CONTEXT).replace("\u00a0", " ")
-    assert both == "Red box: feed dial 2, between 1 and 3; tap B (18 V, 0.1 V high)"
-    taps = sentence(machine(voltage_dial=TAPS).words(165 * IN_PER_MIN, 18.0), CONTEXT).replace("\u00a0", " ")
-    assert taps == "Your machine: tap B (18 V)"
+    both = plain(mine.words(165 * IN_PER_MIN, 17.9))
+    assert both == "Red box: feed dial 2, between 1 and 3; tap B (18 V, 0.1 V high; A gives 16.5 V)"
+    assert plain(machine(voltage_dial=TAPS).words(165 * IN_PER_MIN, 18.0)) == "Your machine: tap B (18 V)"
     assert machine(voltage_dial=TAPS).words(165 * IN_PER_MIN) is None
 
 
 def test_taps_may_stand_in_any_order():
-    assert VoltageDial("C=19.5 A=16.5 B=18").nearest(17.25) == ("A", 16.5)
+    assert VoltageTaps("C=19.5 A=16.5 B=18").nearest(17.25) == ("A", 16.5)
 
 
 def test_a_machine_of_which_nothing_is_known_says_nothing():
     mine = machine()
     assert (mine.words(0.1), mine.feed_results(0.1), mine.voltage_results(18.0)) == (None, (), ())
-    assert (mine.notes(), mine.carried()) == ((), ())
+    assert (mine.notes(), mine.carried(), mine.voltage_notes(False)) == ((), (), ())
 
 
 def test_a_machine_known_by_name_alone_says_so():
-    assert "no feed dial and no trim" in sentence(machine(machine="Red box").notes()[0], CONTEXT)
+    assert "none of its marks and no trim" in sentence(machine(machine="Red box").notes()[0], CONTEXT)
 
 
 def test_a_trim_of_another_metal_is_refused_where_the_wire_is_known():
@@ -237,8 +373,10 @@ def test_a_trim_of_another_metal_is_refused_where_the_wire_is_known():
 
 
 def test_a_machine_is_carried_to_the_next_question_whole():
-    fields = {"machine": "Red box", "feed_dial": MARKS, "arc_term": 1.1, "trim_band": 0.06, "voltage_dial": TAPS}
+    fields = {"machine": "Red box", "feed_dial": MARKS, "arc_term": 1.1, "trim_band": 0.06, "voltage_dial": KNOB}
+    fields |= {"voltage_control": "knob", "voltage_read_at": "gun"}
     carried = dict(machine(**fields).carried())
     assert set(carried) == set(fields)
     assert (carried["machine"], carried["feed_dial"]) == ("Red box", MARKS)
+    assert (carried["voltage_dial"], carried["voltage_control"], carried["voltage_read_at"]) == (KNOB, "knob", "gun")
     assert (carried["arc_term"].value, carried["trim_band"].value) == (1.1, 0.06)

@@ -114,22 +114,22 @@ def test_taps_are_kept_as_they_were_read():
 
 def test_one_mark_is_no_map_and_says_so():
     found = answer(**marks(("1", "12 in")))
-    assert words(found, "one_mark") == "One more mark or tap"
+    assert words(found, "one_mark") == "One more mark"
     assert found.machine == ()
     assert "Two feed marks make a map" in said(found.notes)
-    assert "Two taps make a map" in said(answer(**taps(("A", "17"))).notes)
+    assert "Two voltage marks make a map" in said(answer(**taps(("A", "17"))).notes)
 
 
 @pytest.mark.parametrize(
     ("typed", "field", "part"),
     [
-        ({"machine": "Red box"}, "", "Give a feed mark or a voltage tap"),
+        ({"machine": "Red box"}, "", "Give a feed mark or a voltage mark"),
         (marks(("1", "12 in"), ("1", "15 in")), "", "Mark 1 stands there twice"),
         (marks(("1", "12 in"), ("3", "11 in")), "", "Mark 3 must feed faster than mark 1"),
         (marks(("1", "1 in"), ("3", "21 in")), "", "Mark 1 must be between"),
         (taps(("A", "16"), ("A", "18")), "", "Mark A stands there twice"),
-        (taps(("A", "16"), ("B=1", "18")), "taps-2-tap", "Tap must be one word"),
-        (taps(("A b", "16")), "taps-1-tap", "Tap must be one word"),
+        (taps(("A", "16"), ("B=1", "18")), "taps-2-tap", "Tap or mark must be one word"),
+        (taps(("A b", "16")), "taps-1-tap", "Tap or mark must be one word"),
     ],
 )
 def test_marks_that_make_no_map_are_answered_in_words(typed, field, part):
@@ -275,6 +275,8 @@ def test_everything_measured_is_offered_to_be_kept(kept):
         "machine": "Red box",
         "feed_dial": MARKS,
         "voltage_dial": "A=16.5 B=18 V",
+        "voltage_control": "taps",
+        "voltage_read_at": "machine",
         "arc_term": "1.1",
         "resistance_term": "1.1",
         "trim_band": "10",
@@ -288,7 +290,7 @@ def feed(**typed):
 
 
 def test_wire_feed_takes_what_was_kept_and_names_the_machine(kept):
-    del kept["voltage_dial"]
+    kept = {name: text for name, text in kept.items() if not name.startswith("voltage_")}
     asked = {
         "wire_diameter": "1.2 mm",
         "transfer_mode": "short-circuit",
@@ -341,7 +343,7 @@ def test_a_trim_of_another_metal_and_a_dial_that_is_none_are_refused_in_their_bo
 
 def test_the_link_to_an_answer_carries_the_machine(kept):
     asked = [("wire_diameter", "1.2 mm"), ("current", "120 A"), ("contact_tip_to_work", "12 mm")]
-    asked += [(name, text) for name, text in kept.items() if name != "voltage_dial"]
+    asked += [(name, text) for name, text in kept.items() if not name.startswith("voltage_")]
     first = walking.reply("/wire-feed", asked, partial=True).body
     (link,) = [each for each in Page(first).all("a") if each.has_class("share")]
     again = dict(parse_qsl(urlsplit(link.attributes["href"]).query))

@@ -253,8 +253,8 @@ class Machine:
         side = "above" if off > 0.0 else "below"
         across = taps.across(wanted)
         if across is None:
-            return say("machine.tap-last-" + side, **shown)
-        return say("machine.tap-" + side, other=across[0], across=Measured(across[1], "voltage"), **shown)
+            return say("machine.tap-last." + side, **shown)
+        return say("machine.tap." + side, other=across[0], across=Measured(across[1], "voltage"), **shown)
 
     def _turned(self, knob: VoltageKnob, wanted: float) -> Message:
         found = knob.mark(wanted)

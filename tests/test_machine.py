@@ -360,7 +360,7 @@ def test_a_machine_of_which_nothing_is_known_says_nothing():
 
 
 def test_a_machine_known_by_name_alone_says_so():
-    assert "none of its marks and no trim" in sentence(machine(machine="Red box").notes()[0], CONTEXT)
+    assert "neither its marks nor how it melts wire" in sentence(machine(machine="Red box").notes()[0], CONTEXT)
 
 
 def test_a_trim_of_another_metal_is_refused_where_the_wire_is_known():

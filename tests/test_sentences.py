@@ -26,8 +26,10 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "theme.": ("auto", "dark", "noon"),
     "form.units.": ("us", "si"),
     "answer.verdict.": ("inside", "outside", "unclear"),
-    "dial.": ("twice", "count", "pair", "unit", "range", "order"),
+    "dial.": ("twice", "count", "pair", "unit", "range", "order", "volts-order", "place"),
     "machine.": ("none", "typed", "new-name", "rename", "delete", "undo"),
+    "machine.tap.": ("above", "below"),
+    "machine.tap-last.": ("above", "below"),
 }
 # Looked up by name from a calculator's declaration.
 OF_A_CALCULATOR = (
@@ -62,7 +64,7 @@ def strings(path: str, text: str) -> list[str]:
 
 
 def _is_english(node: ast.stmt) -> bool:
-    return isinstance(node, ast.Assign) and isinstance(node.targets[0], ast.Name) and node.targets[0].id == "ENGLISH"
+    return isinstance(node, ast.Assign) and isinstance(node.targets[0], ast.Name) and node.targets[0].id.endswith("ENGLISH")
 
 
 def _ids_said(text: str) -> list[str]:

@@ -387,7 +387,7 @@ def _picker(filled: Filled) -> str:
             filled.text(say("machine." + word)),
             'type="button" class="quiet" data-machine-' + word + " hidden",
         )
-        for word in ("rename", "delete", "undo")
+        for word in ("none", "rename", "delete", "undo")
     )
     inner = label + chooser + tag("p", buttons, 'class="row-of-buttons"')
     return tag("div", inner, 'class="field" data-machines="' + " ".join(filled.calculator.machine) + '" hidden')

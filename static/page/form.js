@@ -4,7 +4,7 @@ import { keepClearOfBar } from './bar.js';
 import { watchErrors } from './errors.js';
 import { clear, fillIn, filledIn, showAsked, typedNumbers } from './fields.js';
 import { offerKeeping, watchMachines } from './machines.js';
-import { inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
+import { followed, inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
 import { watchTimers } from './timer.js';
 
 const IDLE_MS = 1200;
@@ -69,12 +69,13 @@ export function watchForm(form) {
   keepClearOfBar(form, answer);
   watchClear(form, ask);
   watchTimers(form, fill);
-  watchMachines(form, ask);
   offerCopy(answer);
   offerKeeping(answer);
-  const last = recall(inputsKey(calculator));
-  if (location.search === '' && last) {
-    fillIn(form, last);
+  const last = location.search === '' ? recall(inputsKey(calculator)) : null;
+  if (last) fillIn(form, last);
+  const from = followed(location.href) || (location.search === '' ? 'home' : '');
+  const picked = watchMachines(form, ask, from);
+  if (last || (picked && location.search)) {
     // htmx takes hold of the form only once all scripts have run.
     document.addEventListener('DOMContentLoaded', () => setTimeout(ask));
   } else if (answer.querySelector('a.share')) idle = window.setTimeout(settled, IDLE_MS);

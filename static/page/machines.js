@@ -1,6 +1,7 @@
 // @ts-check
-// The welder's own machines, kept on this phone: kept from an answer, picked above the fields that they fill in.
-import { keepMachines, machines, withMachine } from './memory.js';
+// The welder's own machines, kept on this phone: kept from an answer, picked above the fields that they fill in,
+// and picked again on the next page.
+import { follow, keepMachines, keepPicked, machines, pickedMachine, withMachine } from './memory.js';
 
 /** @typedef {import('./memory.js').Machine} Machine */
 
@@ -8,6 +9,19 @@ import { keepMachines, machines, withMachine } from './memory.js';
 export function held(list, names, typed) {
   if (names.every(name => !typed[name])) return '';
   return list.find(each => names.every(name => (each.fields[name] ?? '') === (typed[name] ?? '')))?.name ?? null;
+}
+
+/**
+ * Which machine is to be picked again, by name ('' for none); null leaves the boxes as they are. Numbers that came in a
+ * link from elsewhere stay; so does what was typed by hand, and what the question before handed on.
+ * @param {Machine[]} list @param {string | null} last the one picked last @param {string} from where the page was opened from
+ * @param {string | null} now the one that the boxes hold @param {string} named what stands in the box of its name
+ */
+export function pickedAgain(list, last, from, now, named) {
+  if (last === null || !from) return null;
+  const wanted = list.some(each => each.name === last) ? last : '';
+  const own = now !== null || list.some(each => each.name === named);
+  return now !== wanted && (now === '' || (from !== 'next' && own)) ? wanted : null;
 }
 
 /** A name that no other machine has. @param {Machine[]} list @param {string} name */
@@ -18,32 +32,46 @@ export function unused(list, name) {
   }
 }
 
-/** @param {HTMLFormElement} form @param {() => void} ask */
-export function watchMachines(form, ask) {
+/** From where a question is opened, for the page that opens. */
+export function watchLinks() {
+  document.addEventListener('click', event => {
+    const link = event.target instanceof Element ? event.target.closest('.next a, .questions a') : null;
+    if (link instanceof HTMLAnchorElement) follow(link.closest('.next') ? 'next' : 'home', link.href);
+  });
+}
+
+/**
+ * @param {HTMLFormElement} form @param {() => void} ask @param {string} from where the page was opened from, '' for elsewhere
+ * @returns {boolean} whether the machine picked last was filled in
+ */
+export function watchMachines(form, ask, from) {
   const picker = form.querySelector('[data-machines]');
   const chooser = picker?.querySelector('select');
-  if (!(picker instanceof HTMLElement && chooser)) return;
+  if (!(picker instanceof HTMLElement && chooser)) return false;
   const names = (picker.dataset.machines ?? '').split(' ');
-  const [rename, remove, undo] = ['rename', 'delete', 'undo'].map(
+  const [none, rename, remove, undo] = ['none', 'rename', 'delete', 'undo'].map(
     word => /** @type {HTMLButtonElement} */ (picker.querySelector(`[data-machine-${word}]`)),
   );
-  if (!rename || !remove || !undo) return;
+  if (!none || !rename || !remove || !undo) return false;
   /** @type {Machine | undefined} */
   let deleted;
 
+  /** @param {Machine[]} list */
+  const holding = list => held(list, names, Object.fromEntries(names.map(name => [name, boxOf(name)?.value ?? ''])));
   const show = () => {
     const list = machines();
-    const now = held(list, names, Object.fromEntries(names.map(name => [name, boxOf(name)?.value ?? ''])));
+    const now = holding(list);
     const options = [new Option(chooser.dataset.none, ''), ...list.map(each => new Option(each.name, `=${each.name}`))];
     if (now === null) options.push(new Option(chooser.dataset.typed, '?'));
     chooser.replaceChildren(...options);
     chooser.value = now === null ? '?' : now && `=${now}`;
     picker.hidden = list.length === 0 && !deleted;
-    rename.hidden = remove.hidden = !now;
+    none.hidden = rename.hidden = remove.hidden = !now;
     undo.hidden = !deleted;
   };
   /** @param {Machine | undefined} machine */
   const fill = machine => {
+    keepPicked(machine?.name ?? '');
     for (const name of names) put(name, machine?.fields[name] ?? '');
     ask();
   };
@@ -52,6 +80,10 @@ export function watchMachines(form, ask) {
     if (chooser.value !== '?') fill(picked());
   });
   form.addEventListener('change', event => event.target !== chooser && show());
+  none.addEventListener('click', () => {
+    fill(undefined);
+    chooser.focus(); // the button is gone
+  });
   rename.addEventListener('click', () => {
     const machine = picked();
     const name = window.prompt(chooser.dataset.newName, machine?.name)?.trim();
@@ -73,7 +105,14 @@ export function watchMachines(form, ask) {
     if (machine) keepMachines([...machines().filter(each => each.name !== machine.name), machine]);
     fill(machine);
   });
+  const list = machines();
+  const again = pickedAgain(list, pickedMachine(), from, holding(list), boxOf('machine')?.value ?? '');
+  if (again !== null) {
+    const machine = list.find(each => each.name === again);
+    for (const name of names) put(name, machine?.fields[name] ?? '');
+  }
   show();
+  return again !== null;
 }
 
 /** Offer to keep the machine that an answer measured. @param {HTMLElement} answer */
@@ -85,11 +124,14 @@ export function offerKeeping(answer) {
   const words = keep.textContent;
   /** @type {Machine[]} */
   let before = [];
+  const picked = pickedMachine();
   offer.hidden = false;
   keep.addEventListener('click', () => {
     before = machines();
     const fields = Object.fromEntries(new URLSearchParams(offer.dataset.keeping));
-    keepMachines(withMachine(before, fields.machine ?? unused(before, keep.dataset.unnamed ?? ''), fields));
+    const name = fields.machine ?? unused(before, keep.dataset.unnamed ?? '');
+    keepMachines(withMachine(before, name, fields));
+    keepPicked(name);
     keep.textContent = keep.dataset.kept ?? '';
     keep.disabled = true;
     undo.hidden = false;
@@ -99,6 +141,7 @@ export function offerKeeping(answer) {
   });
   undo.addEventListener('click', () => {
     keepMachines(before);
+    keepPicked(picked);
     keep.textContent = words;
     keep.disabled = false;
     undo.hidden = true;

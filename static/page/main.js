@@ -1,6 +1,7 @@
 // @ts-check
 // The page's own script: what only the page can do. Answers come from Python, on the phone or on the server.
 import { watchForm } from './form.js';
+import { watchLinks } from './machines.js';
 import { showRecent } from './recent.js';
 import { keepOnPhone } from './phone.js';
 import { watchTheme } from './theme-choice.js';
@@ -8,6 +9,7 @@ import { watchTheme } from './theme-choice.js';
 for (const element of document.querySelectorAll('[data-needs-script]')) element.removeAttribute('hidden');
 const form = document.querySelector('form[data-calculator]');
 if (form instanceof HTMLFormElement) watchForm(form);
+watchLinks();
 showRecent();
 watchTheme();
 keepOnPhone();

@@ -69,6 +69,26 @@ export function machines() {
 export const keepMachines = list =>
   keep(MACHINES, list.length ? JSON.stringify([...list].sort((one, other) => one.name.localeCompare(other.name))) : null);
 
+const PICKED = 'machine';
+
+/** The name of the machine last picked, on whatever page: '' for no machine, null if none ever was. */
+export const pickedMachine = () => recall(PICKED);
+
+/** @param {string | null} name */
+export const keepPicked = name => keep(PICKED, name);
+
+const FOLLOWED = 'followed';
+
+/** Remember that a link of the book's own is followed, until the page it leads to asks. @param {string} from @param {string} address */
+export const follow = (from, address) => keep(FOLLOWED, `${from} ${address}`);
+
+/** From which list of the book's own this address was opened; '' if it came from elsewhere. @param {string} address */
+export function followed(address) {
+  const [from, to] = (recall(FOLLOWED) ?? '').split(' ');
+  keep(FOLLOWED, null);
+  return from && to === address ? from : '';
+}
+
 /**
  * Add what is known of a machine to what was known of it: its dial may be measured today and its melting tomorrow.
  * @param {Machine[]} list @param {string} name @param {Record<string, string>} fields @returns {Machine[]}

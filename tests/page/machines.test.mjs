@@ -1,8 +1,8 @@
 // The welder's own machines: kept, added to, told apart, and which of them the boxes hold.
 import assert from 'node:assert/strict';
 import { beforeEach, test } from 'node:test';
-import { held, unused } from '../../static/page/machines.js';
-import { keep, keepMachines, machines, withMachine } from '../../static/page/memory.js';
+import { held, pickedAgain, unused } from '../../static/page/machines.js';
+import { follow, followed, keep, keepMachines, keepPicked, machines, pickedMachine, withMachine } from '../../static/page/memory.js';
 
 class Storage {
   #kept = new Map();
@@ -72,4 +72,48 @@ test('the boxes hold a machine only if every one of them is its own', () => {
 test('what a calculator does not ask of a machine plays no part in whether it is that machine', () => {
   const taps = { ...red, fields: { ...red.fields, voltage_dial: 'A=16 B=18 V' } };
   assert.equal(held([taps], names, red.fields), 'Red box');
+});
+
+test('the machine picked last is remembered, and so is that none is', () => {
+  assert.equal(pickedMachine(), null);
+  keepPicked('Red box');
+  assert.equal(pickedMachine(), 'Red box');
+  keepPicked('');
+  assert.equal(pickedMachine(), '');
+});
+
+test('a link of the book is told from one from elsewhere, once', () => {
+  assert.equal(followed('https://book/settings'), '');
+  follow('next', 'https://book/settings?thickness=3+mm');
+  assert.equal(followed('https://book/settings?thickness=3+mm'), 'next');
+  assert.equal(followed('https://book/settings?thickness=3+mm'), '');
+  follow('home', 'https://book/settings');
+  assert.equal(followed('https://book/wire-feed'), '');
+  assert.equal(followed('https://book/settings'), '', 'a link that led elsewhere is forgotten');
+});
+
+test('the machine picked last is picked again where the boxes are blank, by whatever tap of the welder', () => {
+  for (const from of ['home', 'next']) {
+    assert.equal(pickedAgain([red, blue], 'Red box', from, '', ''), 'Red box');
+    assert.equal(pickedAgain([red, blue], '', from, '', ''), null, 'none was picked and none is there');
+    assert.equal(pickedAgain([red, blue], null, from, '', ''), null, 'nothing was ever picked');
+    assert.equal(pickedAgain([blue], 'Red box', from, '', ''), null, 'it was deleted');
+  }
+});
+
+test('a link from elsewhere is left as it is', () => {
+  for (const now of ['', 'Blue', null]) assert.equal(pickedAgain([red, blue], 'Red box', '', now, 'Blue'), null);
+});
+
+test('the question before hands on its machine', () => {
+  assert.equal(pickedAgain([red, blue], 'Red box', 'next', 'Blue', 'Blue'), null);
+  assert.equal(pickedAgain([red, blue], 'Red box', 'next', null, 'Shop'), null);
+});
+
+test('of what a page was last asked only a machine of another name gives way', () => {
+  assert.equal(pickedAgain([red, blue], 'Red box', 'home', 'Blue', 'Blue'), 'Red box');
+  assert.equal(pickedAgain([red, blue], '', 'home', 'Blue', 'Blue'), '', 'no machine was picked since');
+  assert.equal(pickedAgain([red, blue], 'Red box', 'home', null, 'Blue'), 'Red box', 'Blue was measured again since');
+  assert.equal(pickedAgain([red, blue], 'Red box', 'home', null, 'Shop'), null, 'typed by hand');
+  assert.equal(pickedAgain([red, blue], 'Red box', 'home', 'Red box', 'Red box'), null);
 });

@@ -250,11 +250,11 @@ class Machine:
         shown: dict[str, object] = {"mark": mark, "tap": self._volts(value), "off": Measured(abs(off), "voltage", 2)}
         if off == 0.0:
             return say("machine.tap", mark=mark, tap=shown["tap"])
-        side = "above" if off > 0.0 else "below"
         across = taps.across(wanted)
         if across is None:
-            return say("machine.tap-last." + side, **shown)
-        return say("machine.tap." + side, other=across[0], across=Measured(across[1], "voltage"), **shown)
+            return say("machine.tap-lowest" if off > 0.0 else "machine.tap-highest", **shown)
+        shown["other"], shown["across"] = across[0], Measured(across[1], "voltage")
+        return say("machine.tap-above" if off > 0.0 else "machine.tap-below", **shown)
 
     def _turned(self, knob: VoltageKnob, wanted: float) -> Message:
         found = knob.mark(wanted)

@@ -28,8 +28,6 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "answer.verdict.": ("inside", "outside", "unclear"),
     "dial.": ("twice", "count", "pair", "unit", "range", "order", "volts-order", "place"),
     "machine.": ("none", "typed", "new-name", "rename", "delete", "undo"),
-    "machine.tap.": ("above", "below"),
-    "machine.tap-last.": ("above", "below"),
 }
 # Looked up by name from a calculator's declaration.
 OF_A_CALCULATOR = (

@@ -35,7 +35,15 @@ SEEN = ("aria-label", "alt", "title", "placeholder", "content", "summary", "labe
 # Attributes that only scripts read. Any other data- attribute is taken for a sentence.
 FOR_SCRIPTS = {
     *("data-calculator", "data-clear", "data-clock", "data-copy", "data-field", "data-fill", "data-forget"),
-    *("data-keep", "data-keeping", "data-machine", "data-machine-delete", "data-machine-none", "data-machine-rename", "data-machine-undo"),
+    *(
+        "data-keep",
+        "data-keeping",
+        "data-machine",
+        "data-machine-delete",
+        "data-machine-none",
+        "data-machine-rename",
+        "data-machine-undo",
+    ),
     *("data-machines", "data-undo-keep"),
     *("data-needs-script", "data-no-recent", "data-number", "data-phone-state", "data-recent", "data-row", "data-rows"),
     *("data-theme", "data-theme-choice", "data-timer", "data-undo", "data-unit", "data-update", "data-update-now"),

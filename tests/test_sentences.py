@@ -62,7 +62,11 @@ def strings(path: str, text: str) -> list[str]:
 
 
 def _is_english(node: ast.stmt) -> bool:
-    return isinstance(node, ast.Assign) and isinstance(node.targets[0], ast.Name) and node.targets[0].id.endswith("ENGLISH")
+    return (
+        isinstance(node, ast.Assign)
+        and isinstance(node.targets[0], ast.Name)
+        and node.targets[0].id.endswith("ENGLISH")
+    )
 
 
 def _ids_said(text: str) -> list[str]:

@@ -142,3 +142,94 @@ def test_without_script_the_boxes_are_there_and_nothing_else(new_phone, server):
     page.get_by_text(MARK).wait_for()
     page.goto(server.address + DIALS)
     assert page.get_by_role("button", name="Keep as a machine").is_hidden()
+
+
+# ---------------------------------------------------------------- picked again on the next page
+
+# 6 V over 4 marks of the knob; 1/8 in of steel wants 125 A and 217 in/min by the law: mark 3.03 of the dial.
+WHOLE = DIALS + "&taps-1-tap=1&taps-1-voltage=16&taps-2-tap=5&taps-2-voltage=22&voltage_control=knob&machine=Red+box"
+
+
+@pytest.fixture
+def truck(phone, server):
+    """A phone on which a machine has just been measured and kept: by that it is picked."""
+    page = visit(phone, server.address + WHOLE)
+    page.get_by_role("button", name="Keep as a machine on this phone").tap()
+    page.get_by_role("button", name="Kept on this phone").wait_for()
+    return page
+
+
+def picked(page):
+    return picker(page).locator("option:checked").inner_text()
+
+
+def ask_settings(page, server):
+    page.goto(server.address + "settings")
+    page.fill("#thickness", "1/8")
+    page.select_option("#thickness_unit", "in")
+    page.wait_for_selector(".answered")
+
+
+def test_the_machine_picked_last_is_picked_on_every_next_page_until_it_is_taken_out(truck, server):
+    page = truck
+    page.goto(server.address + "settings")
+    assert picked(page) == "Red box"
+    ask_settings(page, server)
+    page.locator(".in-words", has_text="Red box: feed dial").wait_for()
+    page.locator(".in-words", has_text="voltage knob").wait_for()
+    page.locator(".next a[href^=wire-feed]").tap()
+    page.locator(".in-words", has_text="Red box: feed dial").wait_for()
+    assert picked(page) == "Red box"
+    page.get_by_role("button", name="No machine").tap()
+    page.locator(".in-words").wait_for(state="detached")
+    assert picked(page) == "No machine"
+    assert page.get_by_role("button", name="No machine").is_hidden()
+    page.goto(server.address + "settings")  # which was last asked with it
+    page.wait_for_selector(".answered")
+    page.locator(".in-words", has_text="Red box").wait_for(state="detached")
+    assert picked(page) == "No machine"
+
+
+def test_a_question_handed_on_without_a_machine_gets_the_one_picked(truck, server):
+    page = truck
+    page.goto(server.address + "process-choice?thickness=1/8+in&wind=still")
+    page.locator(".next a[href^=settings]").tap()
+    page.locator(".in-words", has_text="Red box: feed dial").wait_for()
+    assert picked(page) == "Red box"
+    page.locator("a.share[href*=voltage_control]").wait_for()
+
+
+def test_another_machine_picked_since_replaces_the_one_a_page_was_last_asked_with(truck, server):
+    page = truck
+    ask_settings(page, server)
+    page.locator(".in-words", has_text="Red box").wait_for()
+    page.goto(server.address + WHOLE.replace("Red+box", "Shed").replace("=31+in", "=36+in"))
+    page.get_by_role("button", name="Keep as a machine on this phone").tap()
+    page.get_by_role("button", name="Kept on this phone").wait_for()
+    page.goto(server.address)
+    page.fill("#find", "settings")
+    link = page.locator(".questions a[href^=settings]")
+    link.wait_for()
+    link.tap()
+    page.locator(".in-words", has_text="Shed: feed dial").wait_for()
+    assert picked(page) == "Shed"
+
+
+def test_a_link_from_elsewhere_keeps_its_own_numbers(truck, server):
+    page = truck
+    open_question(page, server.address + ASKED)
+    assert (picked(page), page.locator(".in-words").count()) == ("No machine", 0)
+    open_question(page, server.address + ASKED + "&machine=Theirs&feed_dial=1%3D100+3%3D300+in/min")
+    page.locator(".in-words", has_text="Theirs: feed dial 2.2").wait_for()
+    assert picked(page) == "As typed below"
+    page.goto(server.address + "arc-voltage")
+    assert picked(page) == "Red box", "their link is no choice of this welder"
+
+
+def test_keeping_undone_picks_what_was_picked_before(truck, server):
+    page = truck
+    page.goto(server.address + WHOLE.replace("Red+box", "Shed"))
+    page.get_by_role("button", name="Keep as a machine on this phone").tap()
+    page.get_by_role("button", name="Undo", exact=True).tap()
+    page.goto(server.address + "settings")
+    assert (picked(page), names(page)) == ("Red box", ["No machine", "Red box"])

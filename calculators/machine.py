@@ -200,15 +200,15 @@ class Machine:
         elif given.has("voltage_dial"):
             self.taps = VoltageTaps(given.word("voltage_dial"))
         self.trim = {name: given.number(name) for name in TRIM[:3] if given.has(name)}
-        self.material = given.word("trim_material")
         self._carried: list[tuple[str, object]] = []
         for name in NAMES:
             if given.has(name):
                 kind = "percentage" if name == "trim_band" else "trim_factor"
                 self._carried.append((name, given.measured(name, kind) if name in self.trim else given.word(name)))
-        wire = given.word("wire_material")
-        if self.trim and self.material and wire and wire != self.material:
-            raise Refusal("trim_material", say("machine.other-wire"))
+        wire, read_with = given.word("wire_material"), given.word("trim_material")
+        self.left_out = bool(self.trim and wire and read_with and wire != read_with)  # as MeltingLaw does
+        if self.left_out:
+            self.trim = {}
 
     def words(self, feed: float, voltage: float | None = None, drop: float = 0.0) -> Message | None:
         """Return where to set dial and tap or knob for a feed [m/s] and a voltage; None where neither is known.
@@ -307,8 +307,10 @@ class Machine:
         return tuple(notes)
 
     def notes(self) -> tuple[Message, ...]:
-        """Return what has to be said of the trim: that it is in the numbers, and where it holds."""
+        """Return what has to be said of the trim: that it is in the numbers and where it holds, or that it is not."""
         known = self.feed_dial is not None or self.taps is not None or self.knob is not None
+        if self.left_out:
+            return (say("machine.other-wire", machine=self._called()),)
         if not self.trim:
             return (say("machine.only-named", machine=self._called()),) if self.name and not known else ()
         terms = [Plain(self.trim.get(name, 1.0), 3) for name in TRIM[:2]]

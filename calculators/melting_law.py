@@ -18,7 +18,7 @@ class MeltingLaw:
     """The law for `wire_material`, `filler_alloy`, `wire_diameter` and `transfer_mode`, all in coherent SI.
 
     `arc_term`, `resistance_term` and `trim_band`, where given, are what pairs read off the welder's own machine made
-    of the two terms and of the band. The argument `trim` is what a real arc melts over what the law says:
+    of the two terms and of the band; read with another wire metal (`trim_material`) they are left out. The argument `trim` is what a real arc melts over what the law says:
     1 - half_band to 1 + half_band.
     """
 
@@ -30,9 +30,11 @@ class MeltingLaw:
         self.arc, self.resistance = melting_tables.coefficients(self.material, self.diameter, self.alloy)
         # Where half the heat is made in the stick-out, whatever the trim: [A m]
         self._half_heat = self.arc / self.resistance if self.resistance > 0.0 else None
-        self.arc *= values.get("arc_term") or 1.0
-        self.resistance *= values.get("resistance_term") or 1.0
-        self.half_band = values.get("trim_band") or melting_tables.half_band(self.material, self.alloy)
+        self.half_band = melting_tables.half_band(self.material, self.alloy)
+        if (values.get("trim_material") or self.material) == self.material:
+            self.arc *= values.get("arc_term") or 1.0
+            self.resistance *= values.get("resistance_term") or 1.0
+            self.half_band = values.get("trim_band") or self.half_band
         self.arc_length = dict(wires.ARC_LENGTHS)[self.transfer]
 
     def usual_distances(self) -> tuple[float, float, float]:

@@ -139,9 +139,9 @@ def _distance(given: Given, value: float, figures: int | None = None) -> Measure
 def _results(given: Given, point: Point) -> tuple[object, ...]:
     percent = Plain(point.law.half_band * 100.0, 2)
     band = say("wire-feed.band.guessed" if point.guessed else "wire-feed.band.law", percent=percent)
-    if given.has("trim_band") and not point.guessed:
-        band = say("machine.band", percent=percent)
     machine = Machine(given)
+    if "trim_band" in machine.trim and not point.guessed:
+        band = say("machine.band", percent=percent)
     results: list[object] = []
     if given.solved_for == "current":
         low, high = point.currents()

@@ -363,13 +363,18 @@ def test_a_machine_known_by_name_alone_says_so():
     assert "neither its marks nor how it melts wire" in sentence(machine(machine="Red box").notes()[0], CONTEXT)
 
 
-def test_a_trim_of_another_metal_is_refused_where_the_wire_is_known():
-    trimmed = {"arc_term": 1.1, "trim_material": "stainless"}
-    assert machine(**trimmed).trim
-    assert machine(**trimmed, wire_material="stainless").trim
-    with pytest.raises(Refusal) as caught:
-        machine(**trimmed, wire_material="mild-steel")
-    assert caught.value.field == "trim_material"
+def test_a_trim_of_another_metal_is_left_out_where_the_wire_is_known():
+    trimmed = {"machine": "Red box", "arc_term": 1.1, "trim_material": "stainless"}
+    for fits in ({}, {"wire_material": "stainless"}):
+        assert machine(**trimmed, **fits).trim == {"arc_term": 1.1}
+        assert plain(machine(**trimmed, **fits).notes()[0]).startswith("Red box: arc term × 1.1 and")
+    other = machine(**trimmed, wire_material="mild-steel")
+    assert other.trim == {}
+    assert [plain(note)[:60] for note in other.notes()] == [
+        "Red box: how it melts wire was measured with another wire me"
+    ]
+    assert {"arc_term", "trim_material"} < set(dict(other.carried())), "the next question may be about its own metal"
+    assert machine(machine="Red box", trim_material="stainless", wire_material="mild-steel").left_out is False
 
 
 def test_a_machine_is_carried_to_the_next_question_whole():

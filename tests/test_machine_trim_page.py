@@ -332,10 +332,17 @@ def test_a_trim_moves_each_answer_the_way_it_should():
     assert nearer < feed(**distance)[1]["results"]["contact_tip_to_work"]["value"]
 
 
-def test_a_trim_of_another_metal_and_a_dial_that_is_none_are_refused_in_their_boxes():
+def test_a_trim_of_another_metal_is_left_out_and_a_dial_that_is_none_refused_in_its_box():
     asked = {"wire_diameter": "1.2 mm", "current": "200 A", "contact_tip_to_work": "15 mm"}
-    status, body = feed(**asked, arc_term="1.1", trim_material="aluminum")
-    assert (status, list(body["errors"])) == (422, ["trim_material"])
+    trimmed = {"arc_term": "1.1", "resistance_term": "1.1", "trim_band": "6 %"}
+    (plain, other, own) = (
+        feed(**asked, **more)[1]
+        for more in ({}, {**trimmed, "trim_material": "aluminum"}, {**trimmed, "trim_material": "mild-steel"})
+    )
+    assert other["results"]["wire_feed_speed"] == plain["results"]["wire_feed_speed"]
+    assert own["results"]["wire_feed_speed"]["value"] > 1.05 * plain["results"]["wire_feed_speed"]["value"]
+    assert [note for note in other["notes"] if "measured with another wire metal" in note]
+    assert not [note for note in own["notes"] if "measured with another wire metal" in note]
     status, body = feed(**asked, feed_dial="1 to 5")
     assert (status, list(body["errors"])) == (422, ["feed_dial"])
     assert MARKS in body["errors"]["feed_dial"]

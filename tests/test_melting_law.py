@@ -68,6 +68,14 @@ def test_a_trim_multiplies_the_terms_and_moves_no_limit(arc_term, resistance_ter
     assert (law.half_band, plain.half_band) == (0.07, 0.15)
 
 
+def test_a_trim_read_with_another_wire_metal_is_left_out():
+    trim = {"arc_term": 1.1, "resistance_term": 0.9, "trim_band": 0.06}
+    plain, own = MeltingLaw(WIRE), MeltingLaw({**WIRE, **trim, "trim_material": WIRE["wire_material"]})
+    assert own.arc == pytest.approx(1.1 * plain.arc) and own.half_band == 0.06
+    other = MeltingLaw({**WIRE, **trim, "trim_material": "aluminum"})
+    assert (other.arc, other.resistance, other.half_band) == (plain.arc, plain.resistance, plain.half_band)
+
+
 @pytest.mark.parametrize(("arc_term", "resistance_term"), ((2.0, 0.5), (0.5, 2.0), (1.0, 1.0)))
 def test_a_distance_that_is_worked_out_is_one_the_law_answers_for(arc_term, resistance_term):
     """Where half the heat is made in the stick-out is the wire's, not the trim's: both ends must agree on it."""

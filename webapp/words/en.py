@@ -147,7 +147,7 @@ WORDS = {
     "machine.trimmed": "{machine}: arc term × {arc} and resistance term × {resistance}, from its own pairs. They hold for the wire, gas and transfer they were read with.",
     "machine.band": "Its own pairs leave {percent} % either way.",
     "machine.only-named": "{machine}: neither its marks nor how it melts wire are known here.",
-    "machine.other-wire": "How this machine melts wire was measured with another metal. Choose No machine, or take both terms out",
+    "machine.other-wire": "{machine}: how it melts wire was measured with another wire metal, so it is left out here: the plain law is used.",
     "machine.folded": "Machine: what was measured on it",
     "machine.measure": "Measure a machine",
     "machine.pick": "Machine",

@@ -215,11 +215,11 @@ class Machine:
 
         `voltage` is wanted at the gun, `drop` is lost in the leads, both in [V].
         """
+        volts = [] if voltage is None else self._voltage(voltage, drop)
         parts = []
         if self.feed_dial is not None:
-            parts.append(self._dial(self.feed_dial, feed))
-        if voltage is not None:
-            parts += self._voltage(voltage, drop)
+            parts.append(self._dial(self.feed_dial, feed, volts == []))
+        parts += volts
         if not parts:
             return None
         both = parts[0] if len(parts) == 1 else say("machine.both", dial=parts[0], tap=parts[1])
@@ -228,14 +228,17 @@ class Machine:
     def _called(self) -> Message:
         return say("machine.named", mark=self.name) if self.name else say("machine.unnamed")
 
-    def _dial(self, dial: FeedDial, feed: float) -> Message:
+    def _dial(self, dial: FeedDial, feed: float, with_marks: bool) -> Message:
         found = dial.mark(feed)
         if found is None:
             return say("machine.feed-beyond", beyond=dial.beyond(feed))
         place, before, after = found
         if before == after:
             return say("machine.feed-at", mark=before)
-        return say("machine.feed", place=Plain(place, _figures(place)), mark=before, after=after)
+        shown = Plain(place, _figures(place))
+        if not with_marks:  # a headline with both knobs is long enough
+            return say("machine.feed-at", mark=shown)
+        return say("machine.feed", place=shown, mark=before, after=after)
 
     def _voltage(self, voltage: float, drop: float) -> list[Message]:
         """Return the tap or the place of the knob, if one is known: as `words` is asked for it."""
@@ -264,8 +267,8 @@ class Machine:
             return say("machine.knob-beyond", first=first, last=last, **ends)
         place, before, after = found
         if before == after:
-            return say("machine.knob-at", mark=before)
-        return say("machine.knob", place=Plain(place, _knob_figures(place)), mark=before, after=after)
+            return say("machine.knob", mark=before)
+        return say("machine.knob", mark=Plain(place, _knob_figures(place)))
 
     def _volts(self, value: float) -> object:
         volts = Measured(value, "voltage")

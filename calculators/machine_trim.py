@@ -76,7 +76,8 @@ def _feed_dial(given: Given) -> FeedDial | None:
 def _voltage_dial(given: Given) -> VoltageKnob | VoltageTaps | None:
     rows = given.rows("taps")
     for row in rows:
-        if [mark for mark in " =;," if mark in numerals.tidy(row.word("tap"))]:
+        name = numerals.tidy(row.word("tap"))
+        if name.endswith(",") or [mark for mark in " =;" if mark in name]:
             raise Refusal("taps-" + str(row.place) + "-tap", say("machine-trim.refusal.tap"))
     if len(rows) < 2:
         return None

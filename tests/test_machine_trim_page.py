@@ -129,6 +129,8 @@ def test_one_mark_is_no_map_and_says_so():
         (marks(("1", "1 in"), ("3", "21 in")), "", "Mark 1 must be between"),
         (taps(("A", "16"), ("A", "18")), "", "Mark A stands there twice"),
         (taps(("A", "16"), ("B=1", "18")), "taps-2-tap", "Tap or mark must be one word"),
+        (taps(("A,", "16")), "taps-1-tap", "Tap or mark must be one word"),
+        (taps(("A;", "16")), "taps-1-tap", "Tap or mark must be one word"),
         (taps(("A b", "16")), "taps-1-tap", "Tap or mark must be one word"),
     ],
 )

@@ -61,6 +61,10 @@ def test_a_knob_is_kept_with_where_its_volts_were_read():
     assert (at_gun["voltage_control"], at_gun["voltage_read_at"]) == ("knob", "gun")
 
 
+def test_a_mark_between_two_may_be_typed_with_a_comma():
+    assert kept(voltage_control="knob", **{"taps-1-tap": "1,5"})["voltage_dial"] == "1,5=14 8=26 V"
+
+
 def test_what_is_kept_replaces_whatever_was_said_before_of_the_voltage():
     """The page adds new readings to a kept machine by field: each must be there, or an old one would stay."""
     for typed in ({"voltage_control": "taps"}, {"voltage_control": "knob", "voltage_read_at": "gun"}):

@@ -24,6 +24,13 @@ ADDRESSES = (
     "/wire-feed?wire_diameter=0.030+in&current=150+A&contact_tip_to_work=1/2+in&feed_dial=1%3D120+3%3D210+in/min",
     "/machine-trim?feed_marks-1-mark=1&feed_marks-1-run_out_length=12+in&feed_marks-2-mark=5&feed_marks-2-run_out_length"
     "=31+in&taps-1-tap=A&taps-1-voltage=16.5&taps-2-tap=%C3%89&taps-2-voltage=18,25&machine=Red+box",
+    "/machine-trim?voltage_control=knob&voltage_read_at=gun&taps-1-tap=9&taps-1-voltage=26&taps-2-tap=1,5&taps-2-voltage=16.25"
+    "&machine=Shed",
+    "/settings?thickness=1/8+in&lead_voltage_drop=2+V&machine=Shed&voltage_dial=1.5%3D16.25+9%3D26+V&voltage_control=knob"
+    "&feed_dial=1%3D120+5%3D310+in/min",
+    "/settings?thickness=3+mm&units=si&voltage_dial=1%3D16+2%3D17.5+3%3D19+4%3D21+V&voltage_read_at=gun",
+    "/settings?thickness=1/4+in&machine=Shed&voltage_dial=1%3D15+9%3D17+V&voltage_control=knob&arc_term=1.1&trim_material=aluminum",
+    "/arc-voltage?machine_voltage=21+V&lead_voltage_drop=unknown&current=125+A&voltage_dial=A%3D18+B%3D19+C%3D20.5+V",
     "/machine-trim?measured=pairs&wire_diameter=0.035+in&pairs-1-wire_feed_speed=150+in/min&pairs-1-current=90"
     "&pairs-1-contact_tip_to_work=1/2+in&pairs-2-wire_feed_speed=230+in/min&pairs-2-current=125"
     "&pairs-2-contact_tip_to_work=1/2+in&pairs-3-wire_feed_speed=330+in/min&pairs-3-current=165"

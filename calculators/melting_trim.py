@@ -8,11 +8,10 @@ from calculators.facts import trim
 
 
 class Pair:
-    """A reading: its place among the rows, feed [m/s], current [A], and both terms of the law over that feed [-]."""
+    """A reading: its place among the rows, current [A], and both terms of the law over the feed read [-]."""
 
     def __init__(self, place: int, feed: float, current: float, arc: float, resistance: float) -> None:
         self.place = place
-        self.feed = feed
         self.current = current
         self.arc_share = arc / feed
         self.resistance_share = resistance / feed

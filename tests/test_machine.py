@@ -32,6 +32,10 @@ def refusal(text, dial=FeedDial):
     return sentence(caught.value.message, CONTEXT)
 
 
+def plain(message):
+    return sentence(message, CONTEXT).replace("\u00a0", " ")
+
+
 def machine(**fields):
     given = Given()
     given.values = dict(fields)
@@ -63,6 +67,7 @@ def test_a_feed_dial_is_read_however_it_is_spaced(text):
 def test_what_is_written_is_read_back():
     for text in (MARKS, "0=2 2.5=3.75 10=12 m/min"):
         assert FeedDial(text).written() == text
+    assert FeedDial("1=123.456 3=1210.44 in/min").written() == "1=123.5 3=1210 in/min"  # six seconds are no better
     for text in (TAPS, "low=15 high=21.25 V"):
         assert VoltageTaps(text).written() == text
     for text in (KNOB, "0=14.5 50=21 100=31 V"):
@@ -97,10 +102,11 @@ def test_taps_need_no_unit_since_there_is_one():
         ("1=120 3=120 in/min", "Mark 3 must feed faster than mark 1."),
         ("1=12 3=120 in/min", "Mark 1 must be between 19.7"),
         ("1=1e9 3=120 in/min", "Mark 1 must be between 19.7"),
+        ("1=0.1 3=120 m/min", "Mark 1 must be between 0.5 m/min and 40 m/min"),
     ],
 )
 def test_junk_is_answered_in_words(text, said):
-    assert said in refusal(text)
+    assert said in refusal(text).replace("\u00a0", " ")
 
 
 def test_taps_that_are_no_taps_are_answered_in_words():
@@ -169,6 +175,11 @@ def test_nothing_is_said_beyond_the_first_and_the_last_mark(feed, said):
     assert words.startswith("Red box: off the feed dial, ") and said in words.replace("\u00a0", " ")
 
 
+def test_the_end_of_a_dial_is_told_in_the_unit_it_was_measured_in():
+    words = plain(machine(feed_dial="1=3 9=12 m/min").words(units.to_coherent(13.0, "m/min")))
+    assert words.startswith("Your machine: off the feed dial, faster than mark 9 (12 m/min")
+
+
 @given(st.lists(st.tuples(st.integers(0, 500), st.integers(30, 1500)), min_size=2, max_size=12), st.floats(0, 1))
 def test_the_place_rises_with_the_feed_and_meets_every_mark(rows, share):
     places = sorted({place for place, _ in rows})
@@ -199,13 +210,11 @@ def test_a_place_is_told_to_a_tenth_of_a_mark():
     assert isinstance(result, Number) and result.figures and result.label
     assert sentence(result.label, CONTEXT) == "Your machine: feed dial"
     assert numerals.significant(result.value, result.figures) == "667"
+    (result,) = machine(feed_dial="0=100 1000=1100 in/min").feed_results(200.6 * IN_PER_MIN)
+    assert numerals.significant(result.value, result.figures) == "101"
 
 
 # ---------------------------------------------------------------- a tap for a voltage
-
-
-def plain(message):
-    return sentence(message, CONTEXT).replace("\u00a0", " ")
 
 
 @pytest.mark.parametrize(
@@ -218,6 +227,8 @@ def plain(message):
         (17.25, "tap A (16.5 V, 0.75 V low; B gives 18 V)"),  # as near to both: the lower
         (24.0, "tap C (19.5 V, 4.5 V low), the highest measured"),
         (14.0, "tap A (16.5 V, 2.5 V high), the lowest measured"),
+        (16.25, "tap A (16.5 V, 0.25 V high), the lowest measured"),
+        (17.8372, "tap B (18 V, 0.16 V high; A gives 16.5 V)"),
     ],
 )
 @pytest.mark.parametrize("dial", [TAPS, "C=19.5 A=16.5 B=18 V", "C=19.5 B=18 A=16.5 V"])
@@ -232,6 +243,8 @@ def test_the_nearest_tap_how_far_it_is_off_and_the_one_across(voltage, said, dia
 def test_of_the_taps_either_side_the_nearest_ones_are_named():
     words = plain(machine(voltage_dial="1=15 2=17 3=17.8 4=21 5=24 V").words(0.1, 19.0))
     assert words == "Your machine: tap 3 (17.8 V, 1.2 V low; 4 gives 21 V)"
+    words = plain(machine(voltage_dial="1=15 2=17 3=17.8 4=21 5=24 V").words(0.1, 20.0))
+    assert words == "Your machine: tap 4 (21 V, 1 V high; 3 gives 17.8 V)"
 
 
 # ---------------------------------------------------------------- a mark of a knob for a voltage
@@ -256,7 +269,7 @@ def test_a_knob_is_read_between_its_marks(voltage, said, place):
     assert plain(result.label) == "Red box: voltage knob"
 
 
-@pytest.mark.parametrize(("voltage", "wanted"), [(15.9, "15.9 V"), (26.1, "26.1 V")])
+@pytest.mark.parametrize(("voltage", "wanted"), [(15.9, "15.9 V"), (26.1278, "26.1 V")])
 def test_beyond_a_knob_s_marks_there_is_no_mark_and_the_range_is_named(voltage, wanted):
     mine = machine(voltage_dial=KNOB, voltage_control="knob")
     said = wanted + " is off the voltage knob, measured from 1 (16 V) to 9 (26 V)"
@@ -360,7 +373,14 @@ def test_a_machine_of_which_nothing_is_known_says_nothing():
 
 
 def test_a_machine_known_by_name_alone_says_so():
-    assert "neither its marks nor how it melts wire" in sentence(machine(machine="Red box").notes()[0], CONTEXT)
+    assert plain(machine(machine="Red box").notes()[0]).startswith("Red box: neither its marks nor how it melts wire")
+    for known in ({"feed_dial": MARKS}, {"voltage_dial": TAPS}, {"voltage_dial": KNOB, "voltage_control": "knob"}):
+        assert machine(machine="Red box", **known).notes() == ()
+
+
+def test_a_trim_is_told_to_three_figures_and_what_was_not_fitted_is_one():
+    (note,) = machine(arc_term=1.0837).notes()
+    assert plain(note).startswith("Your machine: arc term × 1.08 and resistance term × 1, from its own pairs.")
 
 
 def test_a_trim_of_another_metal_is_left_out_where_the_wire_is_known():
@@ -385,3 +405,4 @@ def test_a_machine_is_carried_to_the_next_question_whole():
     assert (carried["machine"], carried["feed_dial"]) == ("Red box", MARKS)
     assert (carried["voltage_dial"], carried["voltage_control"], carried["voltage_read_at"]) == (KNOB, "knob", "gun")
     assert (carried["arc_term"].value, carried["trim_band"].value) == (1.1, 0.06)
+    assert (carried["arc_term"].quantity.name, carried["trim_band"].quantity.name) == ("trim_factor", "percentage")

@@ -140,3 +140,99 @@ def test_the_trim_minimizes_percentage_errors_as_scipy_finds_it():
         assert found.terms == pytest.approx(tuple(wanted), rel=6e-3)  # three figures are kept
         compared += 1
     assert compared > 20
+
+
+# ---------------------------------------------------------------- the odd pair, and the scatter
+
+NEAR = (140.0, 150.0, 160.0, 155.0)  # [A]: less than 30 % apart, so one factor is fitted
+FAR = ((110.0, 0.010), (150.0, 0.014), (200.0, 0.018), (170.0, 0.012), (130.0, 0.016))  # [A], [m]: two terms
+
+
+def times_the_law(times, places=tuple((current, 0.012) for current in NEAR)):
+    """Return the trim of pairs that melt so many times what the law says."""
+    law = MeltingLaw(STEEL)
+    feeds = [(each * law.feed(*place), *place) for each, place in zip(times, places, strict=False)]
+    return MeltingTrim(read(STEEL, feeds))
+
+
+def of_terms(terms, offs=(1.0,) * 5, count=5):
+    """Return the trim of pairs that a law with these factors on its terms explains, but for `offs`."""
+    law = MeltingLaw(STEEL)
+    feeds = [
+        (off * (terms[0] * law.arc * current + terms[1] * law.resistance * wire * current * current), current, wire)
+        for off, (current, wire) in zip(offs, FAR[:count], strict=False)
+    ]
+    return MeltingTrim(read(STEEL, feeds))
+
+
+@pytest.mark.parametrize("place", [1, 2, 3])
+@pytest.mark.parametrize("times", [1.12, 0.89])
+def test_of_three_pairs_the_one_that_two_others_contradict_is_the_odd_one(place, times):
+    """Leave one out: without the odd one the other two agree exactly, without another they do not. By definition."""
+    found = times_the_law([times if each == place else 1.0 for each in (1, 2, 3)])
+    pair, off = found.odd_one()
+    assert pair.place == place
+    assert off == pytest.approx(times - 1.0, abs=1e-6), "how far it lies off the law of the others"
+
+
+def test_a_pair_that_lies_five_percent_off_is_no_odd_one_and_past_that_it_is():
+    """`ODD` (facts/trim.py, common practice). 1.05, and two of 0.97828, leave the factor at 1: x = 1/times, sum of x
+    equal to the sum of its squares, by hand. One pair is then 5.0 % off and the scatter is 4.2 %."""
+    at = times_the_law([0.97828, 1.05, 0.97828])
+    assert at.terms == (1.0, 1.0)
+    assert at.farthest == pytest.approx(0.05, abs=1e-7)
+    assert at.scatter == pytest.approx(0.0415, abs=1e-4)
+    assert at.odd_one() is None
+    past = times_the_law([0.97828, 1.0505, 0.97828])
+    pair, off = past.odd_one()
+    assert (pair.place, round(off, 3)) == (2, 0.074)
+
+
+def test_readings_that_scatter_alike_have_no_odd_one():
+    """None is left out without the others still scattering: 6 % either way, and the odd one wants a third of it."""
+    found = times_the_law([1.06, 0.94, 1.06, 0.94])
+    assert found.farthest > 0.05
+    assert found.odd_one() is None
+
+
+def test_of_one_pair_or_two_none_is_odd():
+    for times in ([1.2], [1.0, 1.2], [1.2, 1.0]):
+        assert times_the_law(times).odd_one() is None
+
+
+def test_the_scatter_is_the_residual_standard_deviation_of_numpy_s_fit():
+    """NIST/SEMATECH e-Handbook 4.1.4: squares over readings less fitted terms. numpy fits, to five and to three."""
+    law = MeltingLaw(STEEL)
+    for offs in ((1.03, 0.95, 1.04, 0.97, 1.02), (1.04, 0.94, 1.03)):
+        found = of_terms((1.05, 0.9), offs, len(offs))
+        assert found.fitted_terms == 2
+        feeds = [
+            off * (1.05 * law.arc * current + 0.9 * law.resistance * wire * current * current)
+            for off, (current, wire) in zip(offs, FAR, strict=False)
+        ]
+        rows = [
+            (law.arc * current / feed, law.resistance * wire * current * current / feed)
+            for feed, (current, wire) in zip(feeds, FAR, strict=False)
+        ]
+        matrix = numpy.array(rows)
+        terms = numpy.linalg.lstsq(matrix, numpy.ones(len(rows)), rcond=None)[0]
+        wanted = (((1.0 / (matrix @ terms) - 1.0) ** 2).sum() / (len(rows) - 2)) ** 0.5
+        assert found.scatter == pytest.approx(wanted, rel=0.02)  # its terms are kept to three figures
+        assert found.band == pytest.approx(float(f"{2.0 * wanted:.2g}"), abs=1e-9)
+
+
+@pytest.mark.parametrize("terms", [(0.5, 1.0), (2.0, 1.0), (1.0, 0.5), (1.0, 2.0)])
+def test_terms_of_a_half_and_of_the_double_are_a_wire_s_and_beyond_them_one_factor_is_taken(terms):
+    """`LOWEST_TERM` and `HIGHEST_TERM`: facts/trim.py, common practice."""
+    at = of_terms(terms)
+    assert at.fitted_terms == 2
+    assert at.terms == pytest.approx(terms, rel=1e-9)
+    beyond = of_terms([term * {0.5: 0.98, 2.0: 1.02}.get(term, 1.0) for term in terms])
+    assert beyond.fitted_terms == 1
+    assert beyond.terms[0] == beyond.terms[1]
+
+
+def test_terms_that_rise_together_are_not_told_apart():
+    """Arc and resistance term alike at every pair: no reading tells one from the other. Algebra."""
+    found = MeltingTrim([Pair(place, 2.0, 100.0 * place, 1.0, 1.0) for place in (1, 2, 3)])
+    assert (found.terms, found.fitted_terms) == ((1.0, 1.0), 1)

@@ -53,6 +53,7 @@ def machine(**fields):
         "1=120, 3=210, 5=310 in/min",
         "1 = 120; 3 = 210; 5 = 310 ipm",
         "1=120in/min 3=210in/min 5=310in/min",
+        "1=120 in/min, 3=210 in/min, 5=310 in/min",
         "1=120 in/min 3=210 in/min 5=310 in/min",
         "1=120\u00a0 3=210  5=310,0 in/min",
         "1.0=120 in/min 3=210 in/min 5=7.874 m/min",
@@ -72,6 +73,12 @@ def test_what_is_written_is_read_back():
         assert VoltageTaps(text).written() == text
     for text in (KNOB, "0=14.5 50=21 100=31 V"):
         assert VoltageKnob(text).written() == text
+
+
+def test_twelve_marks_and_names_of_twelve_letters_are_taken():
+    assert len(VoltageTaps(" ".join(f"{mark}={14 + mark}" for mark in range(12))).marks) == 12
+    assert VoltageTaps("abcdefghijkl=16 B=18").nearest(15.0) == ("abcdefghijkl", 16.0)
+    assert "Not so at: abcdefghijklm=16" in refusal("abcdefghijklm=16 B=18", VoltageTaps)
 
 
 def test_taps_need_no_unit_since_there_is_one():

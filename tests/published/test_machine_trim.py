@@ -144,14 +144,14 @@ def test_the_trim_minimizes_percentage_errors_as_scipy_finds_it():
 
 # ---------------------------------------------------------------- the odd pair, and the scatter
 
-NEAR = (140.0, 150.0, 160.0, 155.0)  # [A]: less than 30 % apart, so one factor is fitted
+NEAR = ((140.0, 0.012), (150.0, 0.012), (160.0, 0.012), (155.0, 0.012))  # [A], [m]: 30 % never reached, so one factor
 FAR = ((110.0, 0.010), (150.0, 0.014), (200.0, 0.018), (170.0, 0.012), (130.0, 0.016))  # [A], [m]: two terms
 
 
-def times_the_law(times, places=tuple((current, 0.012) for current in NEAR)):
+def times_the_law(times):
     """Return the trim of pairs that melt so many times what the law says."""
     law = MeltingLaw(STEEL)
-    feeds = [(each * law.feed(*place), *place) for each, place in zip(times, places, strict=False)]
+    feeds = [(each * law.feed(*place), *place) for each, place in zip(times, NEAR, strict=False)]
     return MeltingTrim(read(STEEL, feeds))
 
 

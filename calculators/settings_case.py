@@ -137,8 +137,9 @@ class Trial:
             self.doubts.append("cold")
         self.current = _whole(min(max(wanted, self.lowest), self.highest), self.lowest, self.highest)
         self.currents = (
-            max(self.lowest, min(self.wanted[0], self.current / facts.ROOM)),
-            min(self.highest, max(self.wanted[2], self.current * facts.ROOM)),
+            # A whole ampere may lie a last bit beyond an end that is one.
+            min(self.current, max(self.lowest, min(self.wanted[0], self.current / facts.ROOM))),
+            max(self.current, min(self.highest, max(self.wanted[2], self.current * facts.ROOM))),
         )
         half = self.law.half_band
         self.feed = self.law.feed(self.current, self.extension)

@@ -366,7 +366,27 @@ def _next(given: Given, job: JointJob) -> tuple[Next, ...]:
     # Strength and shrinkage are reckoned for steel.
     if given.word("wire_material") == "mild-steel":
         questions += _next_of_steel(given, job)
+    if job.section.is_line():
+        questions.append(Next("weld-cost", say("joint-fill.next.cost"), _for_cost(given, job)))
     return tuple(questions)
+
+
+def _for_cost(given: Given, job: JointJob) -> tuple[tuple[str, object], ...]:
+    """Return the weld and how it is run, as the cost of it is asked about."""
+    cored = job.gas in facts.CORED
+    area = Measured(job.area, "bead_area", None, job.section.unit + "2")
+    carried = carry("weld_area", area, 1.0e-6, 0.01)
+    carried += (("wire_material", given.word("wire_material")), ("wire_and_gas", job.gas))
+    carried += (("rate_by", "rate" if cored else "feed"),)
+    names = ("weld_length", "deposition_efficiency", "waste", "operating_factor", "gas_flow")
+    for name in names[:-1] if job.gas == facts.CORED[-1] else names:
+        if name in given.typed:
+            quantity = "percentage" if name in ("waste", "operating_factor") else name
+            carried += ((name, given.measured(name, quantity)),)
+    for name in () if cored else ("wire_diameter", "wire_feed_speed"):
+        if given.has(name):
+            carried += ((name, given.measured(name)),)
+    return carried
 
 
 def _next_of_steel(given: Given, job: JointJob) -> list[Next]:

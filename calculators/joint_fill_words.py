@@ -1,5 +1,7 @@
 """What joint fill says in English: on its own, since joint_fill.py is long enough without it."""
 
+from calculators import wire_with_gas
+
 ENGLISH = {
     "title": "Joint fill",
     "question": "How much metal does this joint take, and will my wire do?",
@@ -66,28 +68,8 @@ ENGLISH = {
     "hint.wire_mass": "Without a length: how far it goes. With one: whether it is enough.",
     "field.largest_bead": "Largest bead in one pass",
     "hint.largest_bead": "Leg of the biggest fillet you run in one go.",
-    "field.wire_material": "Wire",
-    "option.wire_material.mild-steel": "Mild steel",
-    "option.wire_material.stainless": "Stainless",
-    "option.wire_material.aluminum": "Aluminum",
-    "field.wire_and_gas": "Wire and gas",
-    "option.wire_and_gas.": "Solid wire, usual gas",
-    "option.wire_and_gas.solid-argon-rich": "Solid, argon-rich, spray",
-    "option.wire_and_gas.solid-argon-25-carbon-dioxide": "Solid, 75 argon 25 CO₂",
-    "option.wire_and_gas.solid-carbon-dioxide": "Solid, CO₂",
-    "option.wire_and_gas.metal-cored": "Metal-cored",
-    "option.wire_and_gas.flux-cored-gas-shielded": "Flux-cored, gas-shielded",
-    "option.wire_and_gas.flux-cored-self-shielded": "Flux-cored, self-shielded",
-    "field.wire_diameter": "Wire diameter",
-    "field.wire_feed_speed": "Wire feed speed",
-    "field.gas_flow": "Gas flow",
     "field.overweld_factor": "Overweld factor",
     "hint.overweld_factor": "Metal laid down over metal drawn. Blank: the usual.",
-    "field.deposition_efficiency": "Deposition efficiency",
-    "hint.deposition_efficiency": "Blank: the usual of this wire and gas.",
-    "field.waste": "Waste",
-    "hint.waste": "Trimmed ends, starts, wire left in the liner. Blank: 5 %.",
-    "field.operating_factor": "Operating factor",
     "hint.operating_factor": "Share of the work with the arc on. Blank: 15 %, as in repair.",
     "result.wire_mass": "Wire needed",
     "result.wire_needed": "Wire needed",
@@ -187,4 +169,6 @@ ENGLISH = {
     "next.heat": "How much heat goes in at that travel?",
     "next.fillet-size": "What does this leg carry?",
     "next.shrinkage": "How far will it pull?",
+    "next.cost": "What does it cost?",
 }
+ENGLISH.update(wire_with_gas.ENGLISH)

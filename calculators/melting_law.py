@@ -91,6 +91,19 @@ class MeltingLaw:
         ranges.require("wire_feed_speed", feed, self.feed(current, _SHORTEST), self.feed(current, longest), "m/s")
         return self.distance(feed, current)
 
+    @staticmethod
+    def knows(values: "dict[str, Any]") -> bool:
+        """Return whether the law knows this wire, and a current for the feed if one is given."""
+        try:
+            law = MeltingLaw(values)
+            usual = law.usual_distances()[1]
+            law.current_limits(law.extension(usual))
+            if values.get("wire_feed_speed") is not None:
+                law.checked_current(values["wire_feed_speed"], usual)
+        except ranges.OutOfRange:
+            return False
+        return True
+
 
 class Point:
     """Where on the law an answer stands, and between which extensions it may really lie."""

@@ -24,6 +24,7 @@ _VULGAR = (
 
 
 _PLAIN = "".join(chr(code) for code in range(32, 127))
+CURRENCIES = ("$", "\u20ac", "\u00a3")
 
 
 class BadNumber(ValueError):
@@ -56,8 +57,13 @@ def tidy(text: str) -> str:
 
 
 def split_unit(text: str) -> tuple[str, str]:
-    """Return (number part, unit part) of a typed quantity such as `24 V`, `3/16"`, `1e3 mm`."""
+    """Return (number part, unit part) of a typed quantity such as `24 V`, `3/16"`, `1e3 mm`, `$4.50/lb`.
+
+    The sign of a currency before or behind the number is left off: money has no unit here.
+    """
     text = tidy(text)
+    if text[:1] in CURRENCIES:
+        text = text[1:]
     position = 0
     while position < len(text):
         character = text[position]
@@ -65,7 +71,17 @@ def split_unit(text: str) -> tuple[str, str]:
             position += 1
         else:
             break
-    return text[:position].strip(" "), text[position:].strip(" ")
+    number, unit = text[:position].strip(" "), text[position:].strip(" ")
+    if unit[:1] in CURRENCIES:
+        unit = unit[1:].strip(" ")
+    if unit and number[-1:] == "/":
+        number, unit = number[:-1].strip(" "), "/" + unit
+    return number, unit
+
+
+def names_money(text: str) -> bool:
+    """Return whether the sign of a currency stands in text."""
+    return any(sign in text for sign in CURRENCIES)
 
 
 def _is_exponent(text: str, position: int) -> bool:

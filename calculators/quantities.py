@@ -5,7 +5,8 @@ class PhysicalQuantity:
     """A quantity of the trade: the units it is offered in, the default of each system, a sensible range.
 
     `low` and `high` are in the unit `si`, which is also the API's default unit. `figures` is how many significant
-    figures an answer shows; `places` gives fixed decimals for a unit instead.
+    figures an answer shows; `places` gives fixed decimals for a unit instead. Of `money` the sign of any currency may
+    be typed, and is left off.
     """
 
     def __init__(
@@ -18,6 +19,7 @@ class PhysicalQuantity:
         high: float,
         figures: int = 3,
         places: tuple[tuple[str, int], ...] = (),
+        money: bool = False,
     ) -> None:
         self.name = name
         self.units = units
@@ -27,6 +29,7 @@ class PhysicalQuantity:
         self.high = high
         self.figures = figures
         self.places = places
+        self.money = money
 
     def unit(self, system: str) -> str:
         """Return the default unit of `us` or `si`."""
@@ -134,8 +137,14 @@ _ALL = (
     _q("hose_bore", _THICK, "mm", "in", 2.0, 20.0),
     _q("hose_length", ("ft", "m"), "m", "ft", 0.5, 100.0),
     _q("leak_time", ("h", "min"), "h", "h", 0.01, 1000.0),
-    _q("fill_price", ("",), "", "", 0.01, 100000.0),
+    _q("fill_price", ("",), "", "", 0.01, 100000.0, money=True),
     _q("monthly_cost", ("",), "", "", 0.0, 1e9, figures=2),
+    _q("wire_price", ("/lb", "/kg"), "/kg", "/lb", 0.0, 10000.0, places=(("/lb", 2), ("/kg", 2)), money=True),
+    _q("labor_rate", ("/h",), "/h", "/h", 0.0, 10000.0, places=(("/h", 2),), money=True),
+    _q("energy_price", ("/kWh",), "/kWh", "/kWh", 0.0, 100.0, places=(("/kWh", 3),), money=True),
+    _q("cost_per_length", ("/ft", "/m"), "/m", "/ft", 0.0, 1e6, places=(("/ft", 2), ("/m", 2))),
+    _q("money", ("",), "", "", 0.0, 1e12, places=(("", 2),)),
+    _q("work_time", ("h", "min"), "h", "h", 0.0, 1000.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}
 

@@ -184,7 +184,7 @@ def _read_quantity(
     if field.may_be_unknown and numerals.tidy(text).lower() == UNKNOWN:
         return UNKNOWN
     number_text, unit_text = numerals.split_unit(text)
-    if number_text == "":
+    if number_text == "" or (numerals.names_money(text) and not field.quantity.money):
         raise Refusal("", say("number.unreadable", label=name))
     quantity = field.quantity
     unit: str | None = chosen_unit if chosen_unit in quantity.units else quantity.si

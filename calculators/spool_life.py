@@ -24,7 +24,6 @@ from calculators.contract import (
 from calculators.drawings import spool_section
 from calculators.facts import wires
 from calculators.melting_law import MeltingLaw
-from calculators.ranges import OutOfRange
 from calculators.wire_left import WireLeft
 
 TYPE_CHECKING = False
@@ -277,21 +276,9 @@ def _next(given: Given, spool: _Spool) -> tuple[Next, ...]:
     for name in ("wire_diameter", "wire_feed_speed"):
         if given.has(name):
             wire.append((name, given.measured(name)))
-    if _has_a_law(given):
+    if MeltingLaw.knows(given.values):
         questions.append(Next("wire-feed", say("spool-life.next.wire-feed"), tuple(wire)))
     return tuple(questions)
-
-
-def _has_a_law(given: Given) -> bool:
-    """Return whether the melting law knows this wire, and a current for the feed if one is given."""
-    try:
-        law = MeltingLaw(given.values)
-        law.current_limits(law.extension(law.usual_distances()[1]))
-        if given.has("wire_feed_speed"):
-            law.checked_current(given.number("wire_feed_speed"), law.usual_distances()[1])
-    except OutOfRange:
-        return False
-    return True
 
 
 ENGLISH = {

@@ -27,6 +27,8 @@ WANTED = (
     ("t8/5", "cooling-time"),
     ("broken casting", "crack-repair"),
     ("how many passes", "joint-fill"),
+    ("how much do I charge", "weld-cost"),
+    ("labour rate", "weld-cost"),
 )
 FIRST_FEW = 3
 

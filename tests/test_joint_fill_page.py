@@ -356,7 +356,7 @@ def test_every_joint_has_an_answer_with_its_sources(joint):
 
 def test_next_questions_carry_values_that_are_taken():
     names = {each.calculator for each in found(**QUARTER, **RUN).next_questions}
-    assert names == {"travel-speed", "heat-input", "fillet-size", "shrinkage"}
+    assert names == {"travel-speed", "heat-input", "fillet-size", "shrinkage", "weld-cost"}
     page = walking.reply("/joint-fill", [*QUARTER.items(), *RUN.items()], partial=True).body
     address = re.search(r'href="travel-speed\?([^"]*)"', page)
     assert address

@@ -226,6 +226,11 @@ KINDS = {
     "leak_rate": "meter**3/second",
     "price": "dimensionless",
     "cost": "dimensionless",
+    "money": "dimensionless",
+    "wire_price": "1/kilogram",
+    "labor_rate": "1/second",
+    "energy_price": "1/joule",
+    "cost_per_length": "1/meter",
 }
 QUANTITIES = quantities._ALL
 

@@ -13,6 +13,7 @@ PARTS = (
     (40, "home.part.heat"),
     (50, "home.part.supply"),
     (70, "home.part.repair"),
+    (90, "home.part.cost"),
 )
 LONGEST = 60  # characters of a search that are looked at
 _BEYOND = 1000  # every place

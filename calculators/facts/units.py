@@ -58,6 +58,12 @@ UNITS = (
     ("mph", "mile/hour"),
     ("km/h", "kilometer/hour"),
     ("L/h", "liter/hour"),
+    ("/lb", "1/pound"),
+    ("/kg", "1/kilogram"),
+    ("/ft", "1/foot"),
+    ("/m", "1/meter"),
+    ("/h", "1/hour"),
+    ("/kWh", "1/kilowatt_hour"),
     ("%", "percent"),
     ("", "dimensionless"),
 )
@@ -161,6 +167,15 @@ SPELLINGS = {
     "gage": "",
     "kph": "km/h",
     "mi/h": "mph",
+    "per lb": "/lb",
+    "/lbs": "/lb",
+    "/pound": "/lb",
+    "per kg": "/kg",
+    "per hour": "/h",
+    "per h": "/h",
+    "/hr": "/h",
+    "/hour": "/h",
+    "per kwh": "/kWh",
 }
 
 SIGNS = {

@@ -28,6 +28,21 @@ class Known:
 
 
 KNOWN = {
+    # Labor 45 an hour / (10 lb/h x 30 %) = 15.00; wire 4.50 / 0.90 = 5.00: 20.00 a pound. By hand.
+    "weld-cost": Known(
+        (
+            ("wire_price", "$4.50", "/lb"),
+            ("rate_by", "rate", ""),
+            ("deposition_rate", "10", "lb/h"),
+            ("labor_rate", "45", ""),
+            ("operating_factor", "30", "%"),
+            ("deposition_efficiency", "90", "%"),
+            ("waste", "0", "%"),
+        ),
+        20.0,
+        20.0,
+        "/lb",
+    ),
     # 1/8 in of steel wants 125 A (common practice), at which 0.035 in wire burns off 1.6 in/min for each,
     # good to 15 %: 170 to 230 in/min. Standing: common practice.
     "settings": Known((("thickness", "1/8", "in"),), 170, 230, "in/min"),

@@ -142,6 +142,7 @@ _ALL = (
     _q("wire_price", ("/lb", "/kg"), "/kg", "/lb", 0.0, 10000.0, places=(("/lb", 2), ("/kg", 2)), money=True),
     _q("labor_rate", ("/h",), "/h", "/h", 0.0, 10000.0, places=(("/h", 2),), money=True),
     _q("energy_price", ("/kWh",), "/kWh", "/kWh", 0.0, 100.0, places=(("/kWh", 3),), money=True),
+    _q("cost_per_mass", ("/lb", "/kg"), "/kg", "/lb", 0.0, 1e6, places=(("/lb", 2), ("/kg", 2))),
     _q("cost_per_length", ("/ft", "/m"), "/m", "/ft", 0.0, 1e6, places=(("/ft", 2), ("/m", 2))),
     _q("money", ("",), "", "", 0.0, 1e12, places=(("", 2),)),
     _q("work_time", ("h", "min"), "h", "h", 0.0, 1000.0),

@@ -42,7 +42,7 @@ RECALLED = Source(
     "from memory",
 )
 
-_QUANTITIES = {"mass": "wire_price", "length": "cost_per_length", "job": "money"}
+_QUANTITIES = {"mass": "cost_per_mass", "length": "cost_per_length", "job": "money"}
 _SAME = 0.05  # ways that differ by less are called alike
 
 
@@ -72,7 +72,7 @@ def _results(given: Given, found: list[Way]) -> list[object]:
     basis = way.basis()
     results: list[object] = [_banded(_QUANTITIES[basis], way.totals(), "")]
     if basis != "mass":
-        results.append(_banded("wire_price", (way.least.total, way.usual.total, way.most.total), ""))
+        results.append(_banded("cost_per_mass", (way.least.total, way.usual.total, way.most.total), ""))
     results.append(_banded("around_share", way.around_shares(), "percentage"))
     if basis == "job":
         results.append(Number("work_time", way.work_time()))
@@ -151,7 +151,7 @@ def _working_of(given: Given, way: Way) -> list[Message]:
     efficiency = Plain(way.efficiencies[1], 3)
 
     def cost(value: float) -> Measured:
-        return Measured(value, "wire_price", None, unit)
+        return Measured(value, "cost_per_mass", None, unit)
 
     lines = []
     if values["rate_by"] == "feed":

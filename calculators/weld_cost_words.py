@@ -37,7 +37,7 @@ ENGLISH = {
     "option.other_wire.": "As above",
     "result.money": "The whole job",
     "result.cost_per_length": "For a length of weld",
-    "result.wire_price": "For weld metal",
+    "result.cost_per_mass": "For weld metal",
     "result.around_share": "Of it, labor with the arc off",
     "result.work_time": "Working time",
     "result.compared": "Way B",

@@ -228,6 +228,7 @@ KINDS = {
     "cost": "dimensionless",
     "money": "dimensionless",
     "wire_price": "1/kilogram",
+    "cost_per_mass": "1/kilogram",
     "labor_rate": "1/second",
     "energy_price": "1/joule",
     "cost_per_length": "1/meter",

@@ -232,3 +232,104 @@ def wound_mass(wound_diameter: float, core_diameter: float, width: float, densit
     ranges.require("packing", packing, 0.4, 0.9069, "")
     annulus = _QUARTER_PI * (wound_diameter * wound_diameter - core_diameter * core_diameter)
     return density * packing * annulus * width
+
+
+def packing_of(wire_mass: float, wound_diameter: float, core_diameter: float, width: float, density: float) -> float:
+    """Return how tightly a spool of known mass is wound: the share of the wound space that is metal.
+
+    packing = wire_mass / (density * pi / 4 * (wound^2 - core^2) * width)
+
+    Parameters
+    ----------
+    wire_mass : float
+        Mass of wire, [kg]; 0 to 1000.
+    wound_diameter : float
+        Outer diameter of the wire, [m]; at least 1 mm above core_diameter, at most 1.
+    core_diameter : float
+        Barrel the wire is wound on, [m]; 0.01 to 1.
+    width : float
+        Width of the wire between the flanges, [m]; 0.01 to 0.5.
+    density : float
+        Density of the metal, [kg/m3]; 1000 to 20000.
+
+    Returns
+    -------
+    float
+        Share of the space that is metal, [-]. Above 0.9069 no round wire lies: then a size or the mass is wrong.
+
+    Raises
+    ------
+    ranges.OutOfRange
+        If an input is outside its range.
+
+    Notes
+    -----
+    The inverse of `wound_mass`.
+
+    Source
+    ------
+    Geometry, volume of a hollow cylinder: law.
+
+    Examples
+    --------
+    >>> round(packing_of(15.0, 0.270, 0.195, 0.098, 7850.0), 3)
+    0.712
+    """
+    ranges.require("wire_mass", wire_mass, 0.0, 1000.0, "kg")
+    _require_annulus("core_diameter", core_diameter, "wound_diameter", wound_diameter)
+    ranges.require("winding_height", wound_diameter - core_diameter, 0.001, 1.0, "m")
+    ranges.require("width", width, 0.01, 0.5, "m")
+    ranges.require("density", density, 1000.0, 20000.0, "kg/m3")
+    annulus = _QUARTER_PI * (wound_diameter * wound_diameter - core_diameter * core_diameter)
+    return wire_mass / (density * annulus * width)
+
+
+def core_for(wire_mass: float, full_diameter: float, width: float, density: float, packing: float) -> float:
+    """Return the barrel of a new spool from the mass on its label.
+
+    core = sqrt(full^2 - wire_mass / (density * packing * pi / 4 * width))
+
+    Parameters
+    ----------
+    wire_mass : float
+        Mass of wire on the new spool, [kg]; 0 to 1000.
+    full_diameter : float
+        Outer diameter of the wire when the spool was new, [m]; 0.01 to 1.
+    width : float
+        Width of the wire between the flanges, [m]; 0.01 to 0.5.
+    density : float
+        Density of the metal, [kg/m3]; 1000 to 20000.
+    packing : float
+        Share of the wound space that is metal, [-]; 0.4 to 0.9069.
+
+    Returns
+    -------
+    float
+        Diameter of the barrel, [m].
+
+    Raises
+    ------
+    ranges.OutOfRange
+        If an input is outside its range, or the square of the barrel (at least 0.0001 m2): so much wire does not fit.
+
+    Notes
+    -----
+    The inverse of `wound_mass`. A barrel measured on an empty spool is better.
+
+    Source
+    ------
+    Geometry, volume of a hollow cylinder: law. The packing: from memory.
+
+    Examples
+    --------
+    >>> round(core_for(15.0, 0.270, 0.098, 7850.0, 0.75), 3)
+    0.199
+    """
+    ranges.require("wire_mass", wire_mass, 0.0, 1000.0, "kg")
+    ranges.require("full_diameter", full_diameter, 0.01, 1.0, "m")
+    ranges.require("width", width, 0.01, 0.5, "m")
+    ranges.require("density", density, 1000.0, 20000.0, "kg/m3")
+    ranges.require("packing", packing, 0.4, 0.9069, "")
+    square = full_diameter * full_diameter - wire_mass / (density * packing * _QUARTER_PI * width)
+    ranges.require("core_squared", square, 0.0001, 1.0, "m2")
+    return square**0.5

@@ -338,6 +338,153 @@ def test_the_drawing_is_in_whole_numbers_and_stacked_as_the_spool_is(by, depth):
     assert depth in sentence(drawing.description, CONTEXT).replace("\u00a0", " ")
 
 
+# --- Packages, named spools, several of them
+
+
+@pytest.mark.parametrize(
+    ("material", "package", "low", "high"),
+    [
+        ("mild-steel", "small", 1.0, 2.5),
+        ("stainless", "medium", 10.0, 15.0),
+        ("mild-steel", "large", 25.0, 35.0),
+        ("mild-steel", "coil", 50.0, 60.0),
+        ("mild-steel", "drum", 250.0, 600.0),
+        ("aluminum", "small", 0.5, 1.0),
+        ("aluminum", "medium", 4.0, 5.0),
+        ("aluminum", "large", 16.0, 20.0),
+    ],
+)
+def test_a_full_package_is_known_by_its_size(material, package, low, high):
+    """Steel: common practice. Drum and aluminum: from memory."""
+    found = answer(wire_material=material, wire_diameter="1.2 mm", remaining_by="package", package=package)
+    mass = named(found, "wire_mass")
+    assert (mass.low / POUND, mass.high / POUND) == (pytest.approx(low), pytest.approx(high))
+    assert mass.value / POUND == pytest.approx((low + high) / 2)
+    length = named(found, "wire_length")
+    assert length.low / length.value == pytest.approx(0.95 * 2 * low / (low + high))
+    assert length.high / length.value == pytest.approx(1.05 * 2 * high / (low + high))
+    assert "Every change of spool leaves wire" in said(found.answer.notes)
+
+
+@pytest.mark.parametrize("package", ["coil", "drum"])
+def test_aluminum_in_a_coil_is_not_guessed_at(package):
+    field, text = problem(wire_material="aluminum", wire_diameter="1.2 mm", remaining_by="package", package=package)
+    assert (field, "take the mass on its label" in text) == ("package", True)
+
+
+def test_a_package_not_named_is_waited_for():
+    assert waiting(**STEEL_12, remaining_by="package") == "Waiting for: Package"
+
+
+@pytest.mark.parametrize("by", [{"wire_mass": "5 kg"}, HALF_SPOOL, {"remaining_by": "package", "package": "coil"}])
+def test_three_spools_last_three_times_as_long(by):
+    one = answer(**STEEL_12, **by, wire_feed_speed="8 m/min").answer.results[0]
+    three = answer(**STEEL_12, **by, wire_feed_speed="8 m/min", spool_count="3").answer.results[0]
+    assert (one.name, three.name) == ("arc_time", "arc_time")
+    assert three.value == pytest.approx(3.0 * one.value, rel=1e-9)
+
+
+def test_several_spools_in_the_working():
+    found = answer(**STEEL_12, wire_mass="5 kg", spool_count="3")
+    assert "All 3 together: 15 kg" in said(found.answer.working)
+    assert "15 kg ÷ 8.878 g/m" in said(found.answer.working)
+
+
+def test_wire_to_bring_is_parted_among_the_spools():
+    """8 m/min for 120 min: 8.97 kg, so 4.49 on each of two."""
+    found = answer(**STEEL_12, wire_feed_speed="8 m/min", arc_time="2 h", spool_count="2")
+    mass = found.answer.results[0]
+    assert mass.value == pytest.approx(960 / 0.95 * METRE_OF_12 / 2, rel=1e-9)
+    assert sentence(mass.label, CONTEXT) == "Wire to bring, on each"
+
+
+def test_the_verdict_counts_the_spools():
+    """14.95 kg from spools of 5 kg: 3 of them. Of a coil of 55 lb, 24.9 kg: it is enough."""
+    question = {**STEEL_12, "wire_feed_speed": "8 m/min", "arc_time": "200 min"}
+    found = answer(**question, wire_mass="5 kg")
+    assert "waste included: 3 like this one" in sentence(found.answer.verdict.remedy, CONTEXT)
+    coil = answer(**question, remaining_by="package", package="coil")
+    assert coil.answer.verdict.state == "inside"
+
+
+def test_a_named_spool_needs_no_tape_for_rim_and_width():
+    """S300: 300 mm over the rims, 103 mm less two rims of 3 mm between them. Standing: from memory."""
+    by_name = {"remaining_by": "depth-size", "spool": "s300", "core_diameter": "195 mm", "spool_depth": "15 mm"}
+    mass = headline(**STEEL_12, **by_name)
+    taped = headline(**STEEL_12, **by_name, spool_diameter="300 mm", spool_width="97 mm")
+    assert mass.value == pytest.approx(taped.value, rel=1e-9)
+    # The width may be 3 mm out.
+    assert mass.low / taped.low == pytest.approx(94 / 97)
+    assert mass.high / taped.high == pytest.approx(100 / 97)
+    assert mass.low < 15.0 < mass.high
+
+
+def test_a_typed_size_comes_before_that_of_the_name():
+    typed = headline(**STEEL_12, **{**NEW_SPOOL, "spool": "s300"})
+    assert typed.value == pytest.approx(headline(**STEEL_12, **NEW_SPOOL).value, rel=1e-9)
+
+
+BY_LABEL = {name: text for name, text in HALF_SPOOL.items() if name not in ("core_diameter", "spool_diameter")}
+
+
+def test_the_barrel_follows_from_the_label_of_a_named_spool():
+    """270² - 15 / (7850 * 0.775 * pi/4 * 0.097) = 201.3²; share (235² - 201.3²) / (270² - 201.3²) = 0.4537. By hand."""
+    found = answer(**STEEL_12, **BY_LABEL, spool="s300")
+    core = math.sqrt(0.27**2 - 15 / (7850 * 0.775 * math.pi / 4 * 0.097))
+    assert named(found, "core_diameter").value == pytest.approx(core, rel=1e-9)
+    share = (0.235**2 - core**2) / (0.27**2 - core**2)
+    assert named(found, "remaining_share").value == pytest.approx(share, rel=1e-9)
+    mass = found.answer.results[0]
+    tight = math.sqrt(0.27**2 - 15 / (7850 * 0.85 * math.pi / 4 * 0.097))
+    loose = math.sqrt(0.27**2 - 15 / (7850 * 0.70 * math.pi / 4 * 0.097))
+    assert mass.low == pytest.approx(15 * (0.231**2 - tight**2) / (0.27**2 - tight**2), rel=1e-9)
+    assert mass.high == pytest.approx(15 * (0.239**2 - loose**2) / (0.27**2 - loose**2), rel=1e-9)
+    assert "was not measured" in said(found.answer.notes)
+    assert f"= {core / 0.0254:.3f} in" in said(found.answer.working)
+    measured = headline(**STEEL_12, **BY_LABEL, spool="s300", core_diameter="195 mm")
+    assert (mass.high - mass.low) / mass.value > (measured.high - measured.low) / measured.value
+
+
+def test_without_a_name_the_barrel_is_waited_for():
+    bare = {name: text for name, text in HALF_SPOOL.items() if name != "core_diameter"}
+    assert waiting(**STEEL_12, **bare) == "Waiting for: Barrel diameter"
+
+
+@pytest.mark.parametrize("mass", ["44 kg", "0.02 kg"])
+def test_a_mass_that_cannot_be_on_that_spool_is_refused(mass):
+    field, text = problem(**STEEL_12, **{**BY_LABEL, "new_wire_mass": mass}, spool="s300")
+    assert (field, "does not go with that spool" in text) == ("new_wire_mass", True)
+
+
+def test_a_measured_barrel_shows_how_tightly_it_is_wound():
+    """15 / (7850 * pi/4 * (0.27² - 0.195²) * 0.097) = 0.719. By hand."""
+    found = answer(**STEEL_12, **HALF_SPOOL, spool="s300")
+    assert named(found, "packing").value == pytest.approx(0.719, abs=0.0005)
+    wrong = answer(**STEEL_12, **{**HALF_SPOOL, "new_wire_mass": "25 kg"}, spool="s300")
+    assert not any(result.name == "packing" for result in wrong.answer.results)
+    assert "120 % of the space" in said(wrong.answer.notes)
+
+
+def test_the_spool_is_kept_in_a_link_that_asks_only_for_the_depth():
+    found = answer(**STEEL_12, **HALF_SPOOL, spool="s300").answer
+    (again,) = [each for each in found.next_questions if each.calculator == "spool-life"]
+    kept = dict(again.carried)
+    assert kept["spool"] == "s300" and kept["remaining_by"] == "depth-share"
+    assert kept["core_diameter"].value == pytest.approx(0.195)
+    assert kept["new_wire_mass"].value == pytest.approx(15.0)
+    assert "spool_depth" not in kept
+
+
+def test_the_copper_on_steel_wire_does_no_harm():
+    """The copper flash helps contact and keeps rust off; it does not harm the weld. Standing: common practice."""
+    steel = answer(**STEEL_12, wire_mass="5 kg").answer
+    assert "The copper flash on steel wire helps contact and keeps rust off. It does not harm" in said(steel.notes)
+    assert [each.standing for each in steel.sources if "copper" in each.title] == ["common practice"]
+    for material in ("stainless", "aluminum"):
+        other = answer(wire_material=material, wire_diameter="1.2 mm", wire_mass="5 kg").answer
+        assert "copper" not in said(other.notes)
+
+
 # --- Cored wire, sources, cautions, what comes next
 
 

@@ -5,7 +5,7 @@ import json
 import pytest
 
 from calculators import asking, weld_cost
-from calculators.contract import Measured, Words
+from calculators.contract import Measured, Table, Words
 from tests import walking
 from tests.test_next_questions import links, opened
 from webapp.catalogue import Context, piece, sentence
@@ -45,6 +45,7 @@ def table(**typed):
     came = asking.ask(weld_cost.CALCULATOR, list(typed.items()))
     assert came.answer is not None, [sentence(message, CONTEXT) for _, message in came.errors]
     found = came.answer.results[-1]
+    assert isinstance(found, Table)
     return {
         piece(row[0], CONTEXT): [cell.value if isinstance(cell, Measured) else cell for cell in row[1:]]
         for row in found.rows
@@ -292,10 +293,9 @@ def test_the_next_questions_carry_feed_flow_and_arc_time():
 
 
 def test_the_working_shows_the_sums():
-    lines = " ".join(
-        sentence(line, CONTEXT)
-        for line in asking.ask(weld_cost.CALCULATOR, [*JOB.items(), *GAS.items(), ("drive_time", "2 h")]).answer.working
-    ).replace("\u00a0", " ")
+    found = asking.ask(weld_cost.CALCULATOR, [*JOB.items(), *GAS.items(), ("drive_time", "2 h")]).answer
+    assert found is not None
+    lines = " ".join(sentence(line, CONTEXT) for line in found.working).replace("\u00a0", " ")
     for words in (
         "4.50 /lb ÷ 0.9 ÷ (1 − 0 %) = 5.00 /lb",
         "45.00 /h ÷ (10 lb/h × 30 %) = 15.00 /lb",

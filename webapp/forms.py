@@ -334,7 +334,8 @@ def _rows(filled: Filled, field: Rows) -> str:
         prefix = field.name + "-" + str(number) + "-"
         chosen = _choices_of_row(filled, field, prefix)
         heading = filled.text(say("form.row", label=reading.label(filled.calculator, field), row=number))
-        inner = tag("legend", heading) + "".join(_field(filled, each, prefix, chosen) for each in field.fields)
+        inner = "" if field.most == 1 else tag("legend", heading)
+        inner += "".join(_field(filled, each, prefix, chosen) for each in field.fields)
         out += tag("fieldset", inner, 'class="row" data-row' + ("" if number <= shown else " hidden"))
     wrong = any(name.startswith(field.name + "-") for name in filled.errors)
     hidden = not (wrong or reading.applies(field, given) or reading.was_typed(field, "", filled.typed))

@@ -5,6 +5,7 @@ times, shares and equations, and the whole against a job acted out minute by min
 """
 
 import math
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -19,7 +20,7 @@ INCH = 0.0254  # m, exactly
 FOOT = 12.0 * INCH
 HOUR = 3600.0
 
-SHOP = {
+SHOP: dict[str, Any] = {
     "wire_material": "mild-steel",
     "wire_and_gas": "solid-carbon-dioxide",
     "wire_price": 2.20 / POUND,

@@ -15,7 +15,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calculators import ranges, spool, wire_mass
-from calculators.facts import wires
+from calculators.facts import spools, wires
+from calculators.wire_left import WireLeft
 
 INCH = 0.0254  # m, exactly
 POUND = 0.45359237  # kg, exactly
@@ -171,6 +172,78 @@ def test_packing_lies_below_the_densest_lay_there_is():
         spool.packing("loose")
 
 
+def test_the_barrel_agrees_with_winding_it_turn_by_turn():
+    """Square lay again, and its mass taken for that of a label. Standing: law (geometry)."""
+    wire, turns, core, layers = 1.0e-3, 95, 0.110, 35
+    length = sum(turns * math.pi * (core + wire + 2.0 * wire * layer) for layer in range(layers))
+    mass = wire_mass.wire_mass(length, wire, 7850.0)
+    outer, width = core + 2.0 * wire * layers, turns * wire
+    assert close(spool.core_for(mass, outer, width, 7850.0, math.pi / 4.0), core, 1e-9)
+    assert close(spool.packing_of(mass, outer, core, width, 7850.0), math.pi / 4.0, 1e-9)
+
+
+@pytest.mark.parametrize(("wire", "turns"), [(0.8e-3, 120), (1.2e-3, 80), (1.6e-3, 60)])
+def test_nested_lay_lies_between_square_lay_and_the_densest_there_is(wire, turns):
+    """Each layer in the grooves of the one below, a turn fewer in every other, wound turn by turn. Law (geometry)."""
+    core, layers, rise = 0.195, 40, math.sqrt(3.0) / 2.0 * wire
+    length = 0.0
+    for layer in range(layers):
+        length += (turns - layer % 2) * math.pi * (core + wire + 2.0 * rise * layer)
+    outer, mass = core + 2.0 * (wire + rise * (layers - 1)), wire_mass.wire_mass(length, wire, 7850.0)
+    packing = spool.packing_of(mass, outer, core, turns * wire, 7850.0)
+    assert math.pi / 4.0 < packing < math.pi / math.sqrt(12.0)
+    assert spool.packing("layer")[0] < packing
+    assert close(spool.core_for(mass, outer, turns * wire, 7850.0, packing), core, 1e-9)
+
+
+# What is on the label of each, and its bore: the barrel is wider than that. Standing: from memory.
+LABELS = (("s100", 1.0, 0.0165), ("s200", 5.0, 0.0505), ("s300", 15.0, 0.0505))
+
+
+@pytest.mark.parametrize(("name", "label", "bore"), LABELS)
+def test_a_named_spool_holds_what_its_label_says(name, label, bore):
+    rim, width = WireLeft.size_of(name) or (0.0, 0.0)
+    for packing in spool.packing("not-known"):
+        core = spool.core_for(label, 0.92 * rim, width, 7850.0, packing)
+        assert bore < core < 0.8 * rim
+
+
+def test_named_spools_are_those_of_the_specification():
+    """MIL-E-23765B, 1985, forms 3a and 3b: small spool with 4 in rims, large with 12 in. Standing: published, seen."""
+    sizes = {name: rim for name, rim, _ in spools.SPOOLS}
+    assert close(sizes["s100"], 4.0 * INCH, 0.02)
+    assert close(sizes["s300"], 12.0 * INCH, 0.02)
+    assert WireLeft.size_of("measured") is None
+
+
+def test_packages_are_those_of_the_trade():
+    """Small spools one to a few pounds, medium 10 to 15, large 25 to 35, coils 50 to 60. Standing: common practice."""
+    in_pounds = {name: (low / POUND, high / POUND) for name, (low, high) in spools.PACKAGES}
+    assert in_pounds["small"] == pytest.approx((1.0, 2.5))
+    assert in_pounds["medium"] == pytest.approx((10.0, 15.0))
+    assert in_pounds["large"] == pytest.approx((25.0, 35.0))
+    assert in_pounds["coil"] == pytest.approx((50.0, 60.0))
+
+
+def test_packages_keep_the_limits_of_the_specifications():
+    """MIL-W-10430D: a small spool 2 1/2 lb or less; MIL-E-23765B: coils 65 lb and under. Standing: published, seen."""
+    most = {name: high / POUND for name, (_, high) in spools.PACKAGES}
+    assert most["small"] <= 2.5 * (1.0 + 1e-9)
+    assert most["coil"] <= 65.0
+
+
+@pytest.mark.parametrize(
+    ("package", "name", "core"), [("small", "s100", 0.045), ("medium", "s200", 0.100), ("large", "s300", 0.195)]
+)
+def test_a_package_fits_on_its_spool(package, name, core):
+    """The most it holds, wound as usual on a usual barrel, stays below the rim. Law (geometry); barrels from memory."""
+    rim, width = WireLeft.size_of(name) or (0.0, 0.0)
+    for table, density in ((spools.PACKAGES, 7850.0), (spools.ALUMINUM_PACKAGES, 2700.0)):
+        (most,) = [high for each, (_, high) in table if each == package]
+        packing = spool.packing_of(most, rim, core, width, density)
+        assert packing < math.pi / math.sqrt(12.0)
+
+
 def test_a_rule_from_the_rim_is_twice_off_the_diameter():
     assert close(spool.wound_diameter(0.300, 0.0325), 0.235, 1e-12)
 
@@ -217,6 +290,26 @@ def test_a_spool_that_cannot_be_is_refused_by_name(now, full, core, name):
         (lambda: spool.wound_mass(0.27, 0.195, 0.6, 7850.0, 0.75), "width"),
         (lambda: spool.wound_mass(0.19, 0.195, 0.1, 7850.0, 0.75), "wound_diameter"),
         (lambda: spool.wound_mass(0.27, 0.195, 0.1, 999.0, 0.75), "density"),
+        (lambda: spool.packing_of(-0.1, 0.27, 0.195, 0.1, 7850.0), "wire_mass"),
+        (lambda: spool.packing_of(1000.1, 0.27, 0.195, 0.1, 7850.0), "wire_mass"),
+        (lambda: spool.packing_of(15.0, 0.19, 0.195, 0.1, 7850.0), "wound_diameter"),
+        (lambda: spool.packing_of(15.0, 0.1955, 0.195, 0.1, 7850.0), "winding_height"),
+        (lambda: spool.packing_of(15.0, 0.27, 0.195, 0.009, 7850.0), "width"),
+        (lambda: spool.packing_of(15.0, 0.27, 0.195, 0.51, 7850.0), "width"),
+        (lambda: spool.packing_of(15.0, 0.27, 0.195, 0.1, 999.0), "density"),
+        (lambda: spool.packing_of(15.0, 0.27, 0.195, 0.1, 20001.0), "density"),
+        (lambda: spool.packing_of(15.0, 0.27, 0.009, 0.1, 7850.0), "core_diameter"),
+        (lambda: spool.core_for(-0.1, 0.27, 0.1, 7850.0, 0.75), "wire_mass"),
+        (lambda: spool.core_for(1000.1, 0.27, 0.1, 7850.0, 0.75), "wire_mass"),
+        (lambda: spool.core_for(15.0, 0.009, 0.1, 7850.0, 0.75), "full_diameter"),
+        (lambda: spool.core_for(15.0, 1.01, 0.1, 7850.0, 0.75), "full_diameter"),
+        (lambda: spool.core_for(15.0, 0.27, 0.009, 7850.0, 0.75), "width"),
+        (lambda: spool.core_for(15.0, 0.27, 0.51, 7850.0, 0.75), "width"),
+        (lambda: spool.core_for(15.0, 0.27, 0.1, 999.0, 0.75), "density"),
+        (lambda: spool.core_for(15.0, 0.27, 0.1, 20001.0, 0.75), "density"),
+        (lambda: spool.core_for(15.0, 0.27, 0.1, 7850.0, 0.39), "packing"),
+        (lambda: spool.core_for(15.0, 0.27, 0.1, 7850.0, 0.91), "packing"),
+        (lambda: spool.core_for(40.0, 0.27, 0.1, 7850.0, 0.75), "core_squared"),
     ],
 )
 def test_what_is_out_of_range_is_refused_by_name(ask, name):

@@ -224,9 +224,7 @@ def _notes(given: Given, spool: Spool) -> tuple[Message, ...]:
         clock = Measured(spool.lasts / wires.OPERATING_FACTOR, "arc_time", 2, "h")
         notes.append(say("spool-life.note.clock", share=share, clock=clock))
         notes.append(say("spool-life.note.feed"))
-    notes.append(say("spool-life.note." + spool.by))
-    if "core_diameter" in given.made:
-        notes.append(say("spool-life.note.barrel"))
+    notes.append(say("spool-life.note." + ("barrel" if "core_diameter" in given.made else spool.by)))
     tight = spool.left.packing_found() if spool.left is not None else None
     if tight is not None and not _can_be(tight):
         notes.append(say("spool-life.note.loose", packing=Measured(tight, "percentage", 2)))

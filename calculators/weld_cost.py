@@ -70,7 +70,7 @@ def _answer(given: Given) -> Answer:
 def _results(given: Given, found: list[Way]) -> list[object]:
     way = found[0]
     basis = way.basis()
-    results: list[object] = [_banded(_QUANTITIES[basis], way.totals(), "")]
+    results: list[object] = [_banded(_QUANTITIES[basis], way.totals(), "", _band(given))]
     if basis != "mass":
         results.append(_banded("cost_per_mass", (way.least.total, way.usual.total, way.most.total), ""))
     results.append(_banded("around_share", way.around_shares(), "percentage"))
@@ -81,12 +81,18 @@ def _results(given: Given, found: list[Way]) -> list[object]:
     return results + [_table(found)]
 
 
-def _banded(name: str, three: tuple[float, float, float], quantity: str) -> Number:
+def _banded(name: str, three: tuple[float, float, float], quantity: str, band: Message | None = None) -> Number:
     low, usual, high = three
     figures = 2 if quantity else None
     if numerals.settle(low) == numerals.settle(high):
         return Number(name, usual, quantity or name, figures=figures)
-    return Number(name, usual, quantity or name, low, high, say("weld-cost.band"), figures=figures)
+    return Number(name, usual, quantity or name, low, high, band, figures=figures)
+
+
+def _band(given: Given) -> Message:
+    if given.has("operating_factor"):
+        return say("weld-cost.band.wire")
+    return say("weld-cost.band.arc" if given.has("deposition_efficiency") else "weld-cost.band.both")
 
 
 def _compared(way: Way, other: Way) -> Message:

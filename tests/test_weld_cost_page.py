@@ -125,6 +125,20 @@ def test_fitting_counted_apart_is_not_counted_twice():
         assert "30 % of the time, 20 to 45" in notes
 
 
+@pytest.mark.parametrize(
+    ("known", "words"),
+    [
+        ((), "of the wire stays, and how much of the time"),
+        (("operating_factor",), "From: how much of the wire stays."),
+        (("deposition_efficiency",), "From: how much of the time the arc burns."),
+    ],
+)
+def test_the_band_says_what_it_comes_from(known, words):
+    guessed = ("operating_factor", "deposition_efficiency")
+    typed = {name: text for name, text in SHOP.items() if name not in guessed or name in known}
+    assert words in page(**typed)
+
+
 # --- Two ways
 
 

@@ -318,6 +318,18 @@ def test_what_is_out_of_range_is_refused_by_name(ask, name):
     assert refusal.value.name == name
 
 
+def test_the_ends_of_a_spool_s_ranges_are_taken():
+    assert spool.packing_of(0.0, 0.27, 0.195, 0.1, 7850.0) == 0.0
+    whole = math.pi / 4.0 * (1.0 - 0.01**2) * 0.5 * 20000.0
+    assert close(spool.packing_of(1000.0, 1.0, 0.01, 0.5, 20000.0), 1000.0 / whole, 1e-12)
+    thin = math.pi / 4.0 * (0.196**2 - 0.195**2) * 0.01 * 1000.0
+    assert close(spool.packing_of(1.0, 0.196, 0.195, 0.01, 1000.0), 1.0 / thin, 1e-9)
+    assert spool.core_for(0.0, 0.01, 0.01, 1000.0, 0.4) == pytest.approx(0.01)
+    assert spool.core_for(0.0, 1.0, 0.5, 20000.0, 0.9069) == pytest.approx(1.0)
+    heavy = 1000.0 / (20000.0 * 0.9069 * math.pi / 4.0 * 0.5)
+    assert close(spool.core_for(1000.0, 1.0, 0.5, 20000.0, 0.9069), math.sqrt(1.0 - heavy), 1e-12)
+
+
 # --- Properties
 
 

@@ -331,5 +331,5 @@ def core_for(wire_mass: float, full_diameter: float, width: float, density: floa
     ranges.require("density", density, 1000.0, 20000.0, "kg/m3")
     ranges.require("packing", packing, 0.4, 0.9069, "")
     square = full_diameter * full_diameter - wire_mass / (density * packing * _QUARTER_PI * width)
-    ranges.require("core_squared", square, 0.0001, 1.0, "m2")
+    ranges.require("core_squared", square, 0.0001, None, "m2")
     return square**0.5

@@ -142,7 +142,7 @@ def _changed(values: "dict[str, Any]", row: Given) -> "dict[str, Any]":
         for name in ("deposition_efficiency",) + (GAS if row.word("other_wire") == SELF_SHIELDED else ()):
             other.pop(name, None)
     for name in row.values:
-        if row.has(name) and name not in ("other_wire", "rate_by"):
+        if row.has(name) and name != "rate_by":
             other[name] = row.values[name]
     if row.has("deposition_rate"):
         other["rate_by"] = "rate"

@@ -165,6 +165,28 @@ def test_a_smaller_cross_section_is_cheaper():
     assert said(came, "compared") == "102.10 less, 50 %."
 
 
+FEED = {"wire_price": "4.50/lb", "wire_diameter": "0.035 in", "wire_feed_speed": "300 in/min", "labor_rate": "60"}
+
+
+def test_way_b_may_be_known_by_the_other_of_feed_and_rate():
+    """0.035 in at 300 in/min lays 4.7148 lb/h at 96 %: as a rate it comes to the same, and so does twice that feed."""
+    rate = other(rate_by="rate", deposition_rate="4.7148 lb/h")
+    a, b = table(**FEED, **rate)["Together"]
+    assert b == pytest.approx(a, rel=1e-4)
+    for changed in ({"wire_feed_speed": "600 in/min"}, {"wire_diameter": "0.0494975 in"}):
+        a, b = table(**FEED, **other(**changed))["Labor, arc on"]
+        assert b == pytest.approx(0.5 * a, rel=1e-5)
+    by_rate = {**SHOP, "deposition_efficiency": "96 %", "deposition_rate": "4.7148 lb/h"}
+    a, b = table(**by_rate, **other(wire_diameter="0.035 in", wire_feed_speed="600 in/min"))["Labor, arc on"]
+    assert b == pytest.approx(0.5 * a, rel=1e-4)
+
+
+def test_another_wire_in_the_same_gas_keeps_the_gas():
+    shown = table(**SHOP, **GAS, **other(other_wire="solid-carbon-dioxide"))
+    assert shown["Gas"][0] == pytest.approx(shown["Gas"][1])
+    assert shown["Wire"][1] * 0.45359237 == pytest.approx(4.50 / 0.93)
+
+
 def test_ways_within_5_percent_are_alike():
     came = asking.ask(weld_cost.CALCULATOR, [*SHOP.items(), *other(wire_price="5.20/lb").items()])
     assert said(came, "compared").startswith("About the same")

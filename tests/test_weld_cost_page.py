@@ -139,6 +139,12 @@ def test_the_band_says_what_it_comes_from(known, words):
     assert words in page(**typed)
 
 
+def test_working_time_goes_by_the_usual_factor():
+    """10.2095 lb at 10 lb/h and 15 %: 6.806 h."""
+    blank = {name: text for name, text in JOB.items() if name != "operating_factor"}
+    assert ask(**blank)["results"]["work_time"]["value"] == pytest.approx(6.806, abs=0.001)
+
+
 # --- Two ways
 
 

@@ -290,6 +290,12 @@ def test_a_spool_that_cannot_be_is_refused_by_name(now, full, core, name):
         (lambda: spool.wound_mass(0.27, 0.195, 0.6, 7850.0, 0.75), "width"),
         (lambda: spool.wound_mass(0.19, 0.195, 0.1, 7850.0, 0.75), "wound_diameter"),
         (lambda: spool.wound_mass(0.27, 0.195, 0.1, 999.0, 0.75), "density"),
+        (lambda: spool.wound_mass(0.27, 0.009, 0.1, 7850.0, 0.75), "core_diameter"),
+        (lambda: spool.wound_mass(0.27, 0.195, 0.009, 7850.0, 0.75), "width"),
+        (lambda: spool.wound_mass(0.27, 0.195, 0.1, 20000.5, 0.75), "density"),
+        (lambda: spool.wound_mass(0.27, 0.195, 0.1, 7850.0, 0.39), "packing"),
+        (lambda: spool.wound_diameter(1.01, 0.1), "flange_diameter"),
+        (lambda: spool.wound_diameter(1.0, 0.501), "depth"),
         (lambda: spool.packing_of(-0.1, 0.27, 0.195, 0.1, 7850.0), "wire_mass"),
         (lambda: spool.packing_of(1000.1, 0.27, 0.195, 0.1, 7850.0), "wire_mass"),
         (lambda: spool.packing_of(15.0, 0.19, 0.195, 0.1, 7850.0), "wound_diameter"),
@@ -310,6 +316,7 @@ def test_a_spool_that_cannot_be_is_refused_by_name(now, full, core, name):
         (lambda: spool.core_for(15.0, 0.27, 0.1, 7850.0, 0.39), "packing"),
         (lambda: spool.core_for(15.0, 0.27, 0.1, 7850.0, 0.91), "packing"),
         (lambda: spool.core_for(40.0, 0.27, 0.1, 7850.0, 0.75), "core_squared"),
+        (lambda: spool.core_for(15.0, 0.27, 0.1, 7850.0, math.nan), "packing"),
     ],
 )
 def test_what_is_out_of_range_is_refused_by_name(ask, name):

@@ -268,6 +268,26 @@ def test_what_does_not_go_together_is_said_at_its_box():
     assert list(ask(422, **SHOP, **other(wire_feed_speed="300 in/min"))["errors"]) == ["other-1-wire_diameter"]
 
 
+def test_aluminum_runs_in_argon():
+    """Its usual wire and gas is argon-rich: 98 % of 4.50 is 4.59, at 90 % typed 5.00."""
+    for kind in ({}, {"wire_and_gas": "solid-argon-rich"}):
+        shown = table(**{**SHOP, "wire_material": "aluminum", **kind})
+        assert shown["Wire"][0] * 0.45359237 == pytest.approx(5.0)
+    changed = other(other_wire="solid-carbon-dioxide")
+    assert list(ask(422, **{**SHOP, "wire_material": "aluminum"}, **changed)["errors"]) == ["other-1-other_wire"]
+
+
+@pytest.mark.parametrize("alone", [{"energy_price": "0.15"}, {"arc_power": "6 kW"}])
+def test_half_of_what_electricity_takes_is_not_counted(alone):
+    assert "Electricity" not in table(**SHOP, **alone)
+
+
+def test_a_second_of_fitting_is_counted_apart_too():
+    blank = {name: text for name, text in JOB.items() if name != "operating_factor"}
+    notes = " ".join(ask(**blank, prep_time="0.0001 h")["notes"]).replace("\u00a0", " ")
+    assert "30 % of the time" in notes
+
+
 def test_what_is_not_counted_is_said():
     notes = " ".join(ask(**SHOP, gas_flow="35 ft3/h", drive_time="2 h")["notes"])
     for words in (

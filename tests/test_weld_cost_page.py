@@ -175,10 +175,11 @@ FEED = {"wire_price": "4.50/lb", "wire_diameter": "0.035 in", "wire_feed_speed":
 
 
 def test_way_b_may_be_known_by_the_other_of_feed_and_rate():
-    """0.035 in at 300 in/min lays 4.7148 lb/h at 96 %: as a rate it comes to the same, and so does twice that feed."""
-    rate = other(rate_by="rate", deposition_rate="4.7148 lb/h")
-    a, b = table(**FEED, **rate)["Together"]
-    assert b == pytest.approx(a, rel=1e-4)
+    """0.035 in at 300 in/min lays 4.7148 lb/h at 96 %: twice that is half the labor, as a rate
+    and as a feed."""
+    rate = other(rate_by="rate", deposition_rate="9.4296 lb/h")
+    a, b = table(**FEED, **rate)["Labor, arc on"]
+    assert b == pytest.approx(0.5 * a, rel=1e-4)
     for changed in ({"wire_feed_speed": "600 in/min"}, {"wire_diameter": "0.0494975 in"}):
         a, b = table(**FEED, **other(**changed))["Labor, arc on"]
         assert b == pytest.approx(0.5 * a, rel=1e-5)
@@ -266,6 +267,7 @@ def test_what_does_not_go_together_is_said_at_its_box():
     assert list(ask(422, **dip)["errors"]) == ["wire_and_gas"]
     assert list(ask(422, **SHOP, **other(weld_area="0.1 in2"))["errors"]) == ["weld_area"]
     assert list(ask(422, **SHOP, **other(wire_feed_speed="300 in/min"))["errors"]) == ["other-1-wire_diameter"]
+    assert list(ask(422, **SHOP, **other(wire_diameter="0.035 in"))["errors"]) == ["other-1-wire_feed_speed"]
 
 
 def test_aluminum_runs_in_argon():

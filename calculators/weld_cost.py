@@ -72,8 +72,8 @@ def _results(given: Given, found: list[Way]) -> list[object]:
     basis = way.basis()
     results: list[object] = [_banded(_QUANTITIES[basis], way.totals(), "", _band(given))]
     if basis != "mass":
-        results.append(_banded("cost_per_mass", (way.least.total, way.usual.total, way.most.total), ""))
-    results.append(_banded("around_share", way.around_shares(), "percentage"))
+        results.append(_banded("cost_per_mass", (way.least.total, way.usual.total, way.most.total), "", _band(given)))
+    results.append(_banded("around_share", way.around_shares(), "percentage", _band(given)))
     if basis == "job":
         results.append(Number("work_time", way.work_time()))
     if len(found) > 1:
@@ -81,7 +81,7 @@ def _results(given: Given, found: list[Way]) -> list[object]:
     return results + [_table(found)]
 
 
-def _banded(name: str, three: tuple[float, float, float], quantity: str, band: Message | None = None) -> Number:
+def _banded(name: str, three: tuple[float, float, float], quantity: str, band: Message) -> Number:
     low, usual, high = three
     figures = 2 if quantity else None
     if numerals.settle(low) == numerals.settle(high):

@@ -338,7 +338,8 @@ def carry(name: str, value: Measured, low: float, high: float) -> tuple[tuple[st
 class Answer:
     """Everything an answer shows. The first of `results` is the headline.
 
-    `machine` is ((field, Measured or text), ...) of a machine that the reader may keep on the phone.
+    `machine` is ((field, Measured or text), ...) of a machine that the reader may keep on the phone; `record` is the
+    kind of record that what was typed may be kept as.
     """
 
     def __init__(
@@ -351,6 +352,7 @@ class Answer:
         next_questions: tuple[Next, ...] = (),
         verdict: Verdict | None = None,
         machine: tuple[tuple[str, object], ...] = (),
+        record: str = "",
     ) -> None:
         self.results = results
         self.working = working
@@ -360,6 +362,7 @@ class Answer:
         self.next_questions = next_questions
         self.verdict = verdict
         self.machine = machine
+        self.record = record
 
 
 class Refusal(ValueError):

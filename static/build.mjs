@@ -6,6 +6,7 @@
 //   micropython.d.mts   what the type checker is to know of the loader
 //   worker.js           static/worker.js and the loader as one classic script
 //   app.js              static/page/*.js as one classic script
+//   log.js              static/page/records/*.js, for the pages that keep or show records
 //
 // The loader as shipped ends in a command line for node, with a top-level await that no service
 // worker may have anywhere in its module graph. Declaring `process` undefined lets esbuild drop it,
@@ -81,9 +82,9 @@ async function makeWorker(esbuild) {
   await put('worker.js', outputFiles[0].contents);
 }
 
-async function makePage(esbuild) {
+async function makePage(esbuild, entry, name) {
   const { outputFiles } = await esbuild.build({
-    entryPoints: [join(here, 'page', 'main.js')],
+    entryPoints: [join(here, 'page', ...entry)],
     bundle: true,
     write: false,
     format: 'iife',
@@ -91,7 +92,7 @@ async function makePage(esbuild) {
     minify: true,
     logLevel: 'error',
   });
-  await put('app.js', outputFiles[0].contents);
+  await put(name, outputFiles[0].contents);
 }
 
 async function main() {
@@ -109,7 +110,8 @@ async function main() {
   await put('micropython.d.mts', await readFile(join(here, 'micropython.d.mts')));
   await makeLoader(esbuild);
   await makeWorker(esbuild);
-  await makePage(esbuild);
+  await makePage(esbuild, ['main.js'], 'app.js');
+  await makePage(esbuild, ['records', 'main.js'], 'log.js');
 }
 
 main().catch((problem) => {

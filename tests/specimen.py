@@ -91,6 +91,7 @@ def _answer(given: Given) -> Answer:
         ),
         verdict=_verdict(given, time),
         machine=(("weld_length", given.measured("weld_length")), ("remark", given.word("remark"))),
+        record="specimen",
     )
 
 

@@ -9,7 +9,7 @@ import pytest
 from calculators import asking
 from calculators.contract import STANDINGS, Calculator, Choice, Field, Number, Quantity, Rows, Words
 from tests import walking
-from webapp import shelf
+from webapp import log_page, shelf
 from webapp.bundle import ROOT
 from webapp.catalogue import PSEUDO_CLOSE, PSEUDO_OPEN
 from webapp.words import en
@@ -27,6 +27,15 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "form.units.": ("us", "si"),
     "answer.verdict.": ("inside", "outside", "unclear"),
     "dial.": ("twice", "count", "pair", "unit", "range", "order", "volts-order", "place"),
+    "log.": ("versions", "newer"),
+    "log.by.": log_page.NARROWED_BY,
+    "log.exchange.": ("none", "waiting", "done", "sending"),
+    "log.import.": ("done", "spoilt"),
+    "log.persist.": ("yes", "no", "unknown"),
+    "log.reason.": log_page.REASONS,
+    "log.state.": log_page.STATES,
+    "entry.": ("leading", "beside", "older", "deleted", "gone"),
+    "crew.": ("paired", "not-paired", "not-sent", "left", "wrong"),
     "machine.": ("none", "typed", "new-name", "rename", "delete", "undo"),
 }
 # Looked up by name from a calculator's declaration.

@@ -13,6 +13,8 @@ PARTS = (
     ("Pint", "BSD-3-Clause"),
     ("TinyDB", "MIT"),
     ("Cheroot", "BSD-3-Clause"),
+    ("idb", "ISC"),
+    ("segno", "BSD-3-Clause"),
 )
 
 

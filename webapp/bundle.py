@@ -31,6 +31,7 @@ SHARED_WEBAPP = (
     "fragments.py",
     "home.py",
     "json_text.py",
+    "log_page.py",
     "markup.py",
     "pocket.py",
     "shelf.py",
@@ -43,6 +44,7 @@ PRECACHED_STATIC = (
     "theme.js",
     "built/app.js",
     "built/htmx.min.js",
+    "built/log.js",
 )
 # Fetched by their plain names: from inside the worker, or by the browser reading the manifest.
 PLAIN_STATIC = (

@@ -75,6 +75,7 @@ def _answer(filled: Filled) -> str:
         if isinstance(result, (Table, Findings, Drawing)):
             out += _block(filled, result)
     out += _keeping(filled, found.machine)
+    out += _recording(filled, found.record)
     out += _list(filled, "answer.cautions", found.cautions, "cautions")
     out += _list(filled, "answer.notes", found.notes, "notes")
     out += _folded(filled, "answer.working", "".join(tag("li", filled.text(line)) for line in found.working), "ol")
@@ -223,6 +224,28 @@ def _keeping(filled: Filled, machine: tuple[tuple[str, object], ...]) -> str:
     undo = tag("button", filled.text(say("machine.undo")), 'type="button" class="quiet" data-undo-keep hidden')
     attributes = 'class="row-of-buttons" data-keeping="' + escape(query(_carried(filled, machine))) + '" hidden'
     return tag("p", keep + undo, attributes)
+
+
+def _recording(filled: Filled, kind: str) -> str:
+    """Return what keeps what was typed as a record on the phone; only the page's script can."""
+    if not kind:
+        return ""
+
+    def words(id: str) -> str:
+        return filled.text(say(id))
+
+    save = tag(
+        "button", words("record.save"), 'type="button" data-record-save data-corrects="' + words("record.correct") + '"'
+    )
+    photo = tag("label", words("record.photo"), 'for="record-photo"')
+    photo += '<input id="record-photo" type="file" accept="image/*" capture="environment">'
+    said = (
+        'role="status" data-record-said data-saved="' + words("record.saved") + '" data-full="' + words("record.full")
+    )
+    said += '" data-refused="' + words("record.refused") + '" data-versions="' + words("record.versions") + '"'
+    inner = tag("div", photo, 'class="field"') + tag("p", save, 'class="row-of-buttons"') + tag("p", "", said)
+    inner += tag("p", tag("a", words("record.log"), 'class="action" href="log"'), 'class="row-of-buttons"')
+    return tag("div", inner, 'class="recording" data-record="' + kind + '" hidden')
 
 
 def _sharing(filled: Filled) -> str:

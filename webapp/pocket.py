@@ -8,7 +8,7 @@ import json
 
 from calculators import asking
 from calculators.contract import Message, say
-from webapp import about, api, fragments, home, shelf, shell
+from webapp import about, api, fragments, home, log_page, shelf, shell
 from webapp.catalogue import PSEUDO, Context, sentence
 from webapp.forms import Filled
 from webapp.json_text import to_json
@@ -73,6 +73,12 @@ def respond(request: Request, language: str, build: str) -> Reply:
     if path == "/about":
         title = say("title.page", title=say("about.title"))
         return _page(200, title, about.page(context), context)
+    if path == "/log":
+        return _page(200, say("title.page", title=say("log.title")), log_page.log(context), context)
+    if path == "/entry":
+        return _page(200, say("title.page", title=say("entry.title")), log_page.entry(context), context)
+    if path == "/crew":
+        return _page(200, say("title.page", title=say("crew.title")), log_page.crew(context), context)
     return _question(request, context)
 
 

@@ -4,6 +4,7 @@ import { watchForm } from './form.js';
 import { watchLinks } from './machines.js';
 import { showRecent } from './recent.js';
 import { keepOnPhone } from './phone.js';
+import { loadRecords } from './records/load.js';
 import { watchTheme } from './theme-choice.js';
 
 for (const element of document.querySelectorAll('[data-needs-script]')) element.removeAttribute('hidden');
@@ -12,4 +13,5 @@ if (form instanceof HTMLFormElement) watchForm(form);
 watchLinks();
 showRecent();
 watchTheme();
+loadRecords();
 keepOnPhone();

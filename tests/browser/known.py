@@ -43,6 +43,19 @@ KNOWN = {
         20.0,
         "/lb",
     ),
+    # ISO/TR 18491 method A, by hand: 24 V x 180 A / (6 in in 30 s, 5.08 mm/s) = 850 J/mm, x 0.8 = 17.3 kJ/in.
+    "weld-entry": Known(
+        (
+            ("joint", "bracket", ""),
+            ("voltage", "24", "V"),
+            ("current", "180", "A"),
+            ("weld_length", "6", "in"),
+            ("arc_time", "30", "s"),
+        ),
+        17.2,
+        17.4,
+        "kJ/in",
+    ),
     # 1/8 in of steel wants 125 A (common practice), at which 0.035 in wire burns off 1.6 in/min for each,
     # good to 15 %: 170 to 230 in/min. Standing: common practice.
     "settings": Known((("thickness", "1/8", "in"),), 170, 230, "in/min"),

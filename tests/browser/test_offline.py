@@ -7,7 +7,7 @@ from tests.browser.driving import NoSignal, Server, Watch, open_profile, stop_wo
 from tests.browser.known import KNOWN
 from webapp import shelf
 
-PAGES = ("", "about", *shelf.names())
+PAGES = ("", "about", "log", "entry", "crew", *shelf.names())
 
 
 @pytest.fixture(scope="module")

@@ -1,0 +1,313 @@
+// @ts-check
+// The phone's own store of records: IndexedDB, written by pages alone, each write on the disk before it counts.
+import { openDB } from 'idb';
+import { bodyOf, heads, named } from './revision.js';
+
+/**
+ * @typedef {import('./revision.js').Revision} Revision
+ * @typedef {{ id: string, kind: string, at: string, rev: string, versions: number, deleted: boolean, fields: Record<string, string>, newer: boolean }} Row
+ *   a record as a list shows it: its leading revision, and how many stand beside each other
+ * @typedef {{ number?: number, id: string, rev: string, problem: string }} Waiting
+ * @typedef {import('idb').IDBPDatabase<any>} Database
+ */
+
+const NAME = 'puddlebook';
+const VERSION = 1;
+const STRICT = /** @type {const} */ ({ durability: 'strict' });
+const ALL = ['revisions', 'rows', 'outbox', 'facts'];
+export const DEVICE = 'device';
+
+/** @type {Promise<Database> | undefined} */
+let opened;
+/** Called when another tab has a newer version and waits for this one. @type {() => void} */
+let blocking = () => {};
+
+/** @param {() => void} called */
+export const whenBlocking = called => (blocking = called);
+
+/** @returns {Promise<Database>} */
+function database() {
+  opened ??= openDB(NAME, VERSION, {
+    upgrade(made) {
+      made.createObjectStore('revisions', { keyPath: ['id', 'rev'] });
+      const rows = made.createObjectStore('rows', { keyPath: 'id' });
+      rows.createIndex('time', ['kind', 'at']);
+      for (const name of ['job', 'joint', 'wire_class', 'gas_used']) rows.createIndex(name, ['kind', `fields.${name}`, 'at']);
+      rows.createIndex('conflict', ['kind', 'versions']);
+      made.createObjectStore('outbox', { keyPath: 'number', autoIncrement: true }).createIndex('rev', ['id', 'rev']);
+      made.createObjectStore('facts');
+      made.createObjectStore('photos');
+      made.createObjectStore('drafts');
+    },
+    blocking() {
+      // A newer page waits: it must not wait for ever.
+      close();
+      blocking();
+    },
+    terminated() {
+      opened = undefined;
+    },
+  }).catch(error => {
+    opened = undefined;
+    throw error;
+  });
+  return opened;
+}
+
+/** Let go of the database; the next use opens it again. */
+export function close() {
+  opened?.then(found => found.close()).catch(() => {});
+  opened = undefined;
+}
+
+/**
+ * Do something with the database; if its connection has died (iOS kills those of pages in the background), once more
+ * with a new one.
+ * @template T @param {(found: Database) => Promise<T>} work @returns {Promise<T>}
+ */
+async function using(work) {
+  try {
+    return await work(await database());
+  } catch (error) {
+    if (!(error instanceof Error && ['InvalidStateError', 'UnknownError', 'AbortError'].includes(error.name))) throw error;
+    close();
+    return work(await database());
+  }
+}
+
+/** @param {string} key @returns {Promise<any>} */
+export const fact = key => using(found => found.get('facts', key));
+
+/** @param {string} key @param {unknown} value */
+export const keepFact = (key, value) =>
+  using(async found => {
+    const writing = found.transaction('facts', 'readwrite', STRICT);
+    await Promise.all([writing.store.put(value, key), writing.done]);
+  });
+
+/** This phone's id and the next number of its revisions. @returns {Promise<{ device: string, number: number }>} */
+function nextNumber() {
+  return using(async found => {
+    const writing = found.transaction('facts', 'readwrite', STRICT);
+    const device = (await writing.store.get(DEVICE)) ?? crypto.randomUUID();
+    const number = ((await writing.store.get('number')) ?? 0) + 1;
+    await Promise.all([writing.store.put(device, DEVICE), writing.store.put(number, 'number'), writing.done]);
+    return { device, number };
+  });
+}
+
+/**
+ * Save a new revision of a record; when this returns, it is on the disk of this phone and waits to be sent.
+ * @param {{ id?: string, parents?: string[], body: string, deleted?: boolean, at?: Date }} said
+ * @returns {Promise<{ revision: Revision, versions: number }>} `versions` above 1: another one was saved meanwhile
+ */
+export async function save(said) {
+  const { device, number } = await nextNumber();
+  const revision = await named({
+    id: said.id ?? crypto.randomUUID(),
+    parents: said.parents ?? [],
+    device,
+    seq_on_device: number,
+    saved_at: (said.at ?? new Date()).toISOString(),
+    deleted: said.deleted ?? false,
+    body: said.body,
+  });
+  const versions = await store([revision], true);
+  return { revision, versions: versions.get(revision.id) ?? 1 };
+}
+
+/**
+ * Put revisions into the store, those of this phone into the outbox too, and bring the rows up to date.
+ * @param {Revision[]} revisions @param {boolean} ours whether they have to be sent
+ * @returns {Promise<Map<string, number>>} id -> how many versions stand beside each other
+ */
+export function store(revisions, ours) {
+  return using(async found => {
+    const writing = found.transaction(ALL, 'readwrite', STRICT);
+    /** @type {Map<string, number>} */
+    const versions = new Map();
+    try {
+      for (const revision of revisions) {
+        const known = await writing.objectStore('revisions').getKey([revision.id, revision.rev]);
+        if (known === undefined) {
+          await writing.objectStore('revisions').put(revision);
+          if (ours) await writing.objectStore('outbox').put({ id: revision.id, rev: revision.rev, problem: '' });
+        }
+      }
+      for (const id of new Set(revisions.map(each => each.id))) {
+        const all = await writing.objectStore('revisions').getAll(rangeOf(id));
+        const row = rowOf(all);
+        versions.set(id, row.versions);
+        await writing.objectStore('rows').put(row);
+      }
+    } catch (error) {
+      writing.done.catch(() => {});
+      try {
+        writing.abort();
+      } catch {
+        // already over
+      }
+      throw error;
+    }
+    await writing.done;
+    return versions;
+  });
+}
+
+/** @param {string} id */
+const rangeOf = id => IDBKeyRange.bound([id], [id, []]);
+
+/** @param {Revision[]} all of one record @returns {Row} */
+export function rowOf(all) {
+  const found = heads(all);
+  const first = /** @type {Revision} */ (found[0]);
+  const body = bodyOf(first);
+  const began = all.reduce((least, each) => (each.saved_at < least ? each.saved_at : least), first.saved_at);
+  return {
+    id: first.id,
+    kind: body?.kind ?? 'newer',
+    at: body?.fields.welded_at || began,
+    rev: first.rev,
+    versions: found.length,
+    deleted: first.deleted,
+    fields: body?.fields ?? {},
+    newer: body === null,
+  };
+}
+
+/** @param {string} id @returns {Promise<Revision[]>} every revision of a record, in the order of their depth */
+export const revisionsOf = async id => {
+  /** @type {Revision[]} */
+  const all = await using(found => found.getAll('revisions', rangeOf(id)));
+  return all.sort((one, other) => one.seq_on_device - other.seq_on_device || (one.saved_at < other.saved_at ? -1 : 1));
+};
+
+/** @param {string} id @returns {Promise<Row | undefined>} */
+export const row = id => using(found => found.get('rows', id));
+
+/**
+ * A page of a list, the newest first, deleted ones left out; asked of an index, so that it costs what it shows.
+ * @param {{ kind: string, most: number, before?: string, by?: string, value?: string }} asked `before` is the time of
+ *   the last row shown
+ * @returns {Promise<Row[]>}
+ */
+export const page = asked =>
+  using(async found => {
+    const prefix = asked.by ? [asked.kind, asked.value ?? ''] : [asked.kind];
+    const upper = asked.before === undefined ? [...prefix, []] : [...prefix, asked.before];
+    const range = IDBKeyRange.bound(prefix, upper, false, true);
+    const reading = found.transaction('rows', 'readonly');
+    /** @type {Row[]} */
+    const rows = [];
+    let cursor = await reading.store.index(asked.by || 'time').openCursor(range, 'prev');
+    while (cursor && rows.length < asked.most) {
+      if (!cursor.value.deleted) rows.push(cursor.value);
+      cursor = await cursor.continue();
+    }
+    return rows;
+  });
+
+/** Every value of a field among records of a kind, in order: what a list may be narrowed to. @param {string} kind @param {string} by @returns {Promise<string[]>} */
+export const valuesOf = (kind, by) =>
+  using(async found => {
+    /** @type {string[]} */
+    const values = [];
+    const index = found.transaction('rows', 'readonly').store.index(by);
+    let cursor = await index.openKeyCursor(IDBKeyRange.bound([kind], [kind, []]), 'next');
+    while (cursor) {
+      const value = /** @type {string[]} */ (/** @type {unknown} */ (cursor.key))[1] ?? '';
+      if (value) values.push(value);
+      // On to the next value, past all rows that share this one.
+      cursor = await cursor.continue([kind, value, []]);
+    }
+    return values;
+  });
+
+// ---------------------------------------------------------------- the outbox
+
+/** How many revisions are not on the server. @returns {Promise<number>} */
+export const waiting = () => using(found => found.count('outbox'));
+
+/** The oldest that wait, those that were refused before behind all others. @param {number} most @returns {Promise<{ waiting: Waiting, revision: Revision }[]>} */
+export const toSend = most =>
+  using(async found => {
+    const reading = found.transaction(['outbox', 'revisions'], 'readonly');
+    /** @type {Waiting[]} */
+    const refused = [];
+    /** @type {Waiting[]} */
+    const entries = [];
+    let cursor = await reading.objectStore('outbox').openCursor();
+    while (cursor && entries.length < most) {
+      (cursor.value.problem ? refused : entries).push(cursor.value);
+      cursor = await cursor.continue();
+    }
+    return Promise.all(
+      [...entries, ...refused].slice(0, most).map(async each => ({
+        waiting: each,
+        revision: await reading.objectStore('revisions').get([each.id, each.rev]),
+      })),
+    );
+  });
+
+/**
+ * Do what the server said of the revisions that were sent: those it has leave the outbox, the others stay with the reason.
+ * @param {{ id: string, rev: string, outcome: string, reason: string }[]} outcomes
+ */
+export const acknowledge = outcomes =>
+  using(async found => {
+    const writing = found.transaction('outbox', 'readwrite', STRICT);
+    for (const each of outcomes) {
+      const entry = await writing.store.index('rev').get([each.id, each.rev]);
+      if (!entry) continue;
+      if (['stored', 'already', 'conflict'].includes(each.outcome)) await writing.store.delete(entry.number);
+      else await writing.store.put({ ...entry, problem: each.reason || each.outcome });
+    }
+    await writing.done;
+  });
+
+/** Put everything into the outbox again: the server has lost what it had. */
+export const sendAllAgain = () =>
+  using(async found => {
+    const writing = found.transaction(['outbox', 'revisions'], 'readwrite', STRICT);
+    /** @type {Revision[]} */
+    const all = await writing.objectStore('revisions').getAll();
+    all.sort((one, other) => (one.saved_at < other.saved_at ? -1 : 1));
+    for (const each of all) {
+      const known = await writing.objectStore('outbox').index('rev').getKey([each.id, each.rev]);
+      if (known === undefined) await writing.objectStore('outbox').put({ id: each.id, rev: each.rev, problem: '' });
+    }
+    await writing.done;
+  });
+
+/** Whether a revision waits, and why it was refused if it was. @param {string} id @param {string} rev @returns {Promise<Waiting | undefined>} */
+export const waitingOf = (id, rev) => using(found => found.getFromIndex('outbox', 'rev', [id, rev]));
+
+// ---------------------------------------------------------------- drafts, photos, everything
+
+/** @param {string} key @returns {Promise<any>} */
+export const draft = key => using(found => found.get('drafts', key));
+
+/** @param {string} key @param {unknown} value undefined forgets */
+export const keepDraft = (key, value) =>
+  using(found => (value === undefined ? found.delete('drafts', key) : found.put('drafts', value, key)));
+
+/** @param {string} id @param {Blob} photo */
+export const keepPhoto = (id, photo) =>
+  using(async found => {
+    const writing = found.transaction('photos', 'readwrite', STRICT);
+    await Promise.all([writing.store.put(photo, id), writing.done]);
+  });
+
+/** @param {string} id @returns {Promise<Blob | undefined>} */
+export const photo = id => using(found => found.get('photos', id));
+
+/** Every revision on this phone, in the order of their keys. @returns {Promise<Revision[]>} */
+export const everything = () => using(found => found.getAll('revisions'));
+
+/** @returns {Promise<[string, Blob][]>} */
+export const allPhotos = () =>
+  using(async found => {
+    const reading = found.transaction('photos', 'readonly');
+    const [keys, values] = await Promise.all([reading.store.getAllKeys(), reading.store.getAll()]);
+    return keys.map((key, place) => [String(key), values[place]]);
+  });

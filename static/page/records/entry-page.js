@@ -1,0 +1,99 @@
+// @ts-check
+// One entry with all its versions: what stands, what was before, what stands beside it; correct, delete, bring back.
+import { photo, revisionsOf, rowOf } from './database.js';
+import { formAddress, repeatAddress, shownTime } from './log-page.js';
+import { bodyOf, heads } from './revision.js';
+import { save } from './database.js';
+import { exchangeNow } from './sending.js';
+
+/** @typedef {import('./revision.js').Revision} Revision */
+
+export function showEntry() {
+  const shown = document.querySelector('[data-entry]');
+  if (!(shown instanceof HTMLElement)) return;
+  window.addEventListener('hashchange', () => show(shown));
+  const remove = /** @type {HTMLButtonElement} */ (shown.querySelector('[data-delete]'));
+  const undo = /** @type {HTMLButtonElement} */ (shown.querySelector('[data-undo-delete]'));
+  /** @param {boolean} deleted */
+  const change = async deleted => {
+    const all = await revisionsOf(location.hash.slice(1));
+    const found = heads(all);
+    const leading = found[0];
+    if (!leading) return;
+    await save({ id: leading.id, parents: found.map(each => each.rev), body: leading.body, deleted });
+    await show(shown);
+    exchangeNow();
+  };
+  remove.addEventListener('click', () => change(true));
+  undo.addEventListener('click', () => change(false));
+  show(shown);
+}
+
+/** @param {HTMLElement} shown */
+async function show(shown) {
+  const all = await revisionsOf(location.hash.slice(1));
+  const said = /** @type {HTMLElement} */ (shown.querySelector('[data-said]'));
+  shown.hidden = false;
+  const list = /** @type {HTMLElement} */ (shown.querySelector('[data-versions]'));
+  list.replaceChildren();
+  const found = heads(all);
+  const leading = found[0];
+  for (const name of ['data-correct', 'data-repeat', 'data-delete']) {
+    const part = shown.querySelector(`[${name}]`);
+    if (part instanceof HTMLElement) part.hidden = !leading || leading.deleted || !bodyOf(leading);
+  }
+  const undo = shown.querySelector('[data-undo-delete]');
+  if (undo instanceof HTMLElement) undo.hidden = !leading?.deleted;
+  if (!leading) {
+    said.textContent = shown.dataset.gone ?? '';
+    return;
+  }
+  said.textContent = leading.deleted ? (shown.dataset.deleted ?? '') : '';
+  const row = rowOf(all);
+  const correct = shown.querySelector('[data-correct]');
+  const repeat = shown.querySelector('[data-repeat]');
+  if (correct instanceof HTMLAnchorElement) correct.href = formAddress(row, `#correct=${leading.id}&rev=${leading.rev}`);
+  if (repeat instanceof HTMLAnchorElement) repeat.href = repeatAddress(row);
+  const heading = new Map(found.map((each, place) => [each.rev, place ? shown.dataset.beside : shown.dataset.leading]));
+  const order = [...found, ...all.filter(each => !heading.has(each.rev)).reverse()];
+  list.append(...order.map(each => version(shown, each, heading.get(each.rev) ?? shown.dataset.older ?? '', found)));
+  await showPhotos(/** @type {HTMLElement} */ (shown.querySelector('[data-photos]')), row.fields.photos ?? '');
+}
+
+/** @param {HTMLElement} shown @param {Revision} revision @param {string} words @param {Revision[]} beside */
+function version(shown, revision, words, beside) {
+  const pattern = /** @type {HTMLTemplateElement} */ (shown.querySelector('[data-pattern]'));
+  const made = /** @type {HTMLElement} */ (/** @type {Element} */ (pattern.content.firstElementChild).cloneNode(true));
+  const [heading, state, list, take] = ['h2', '.state', 'dl', '[data-take]'].map(each => /** @type {HTMLElement} */ (made.querySelector(each)));
+  if (!heading || !state || !list || !take) return made;
+  heading.textContent = words;
+  state.textContent = `${shownTime(revision.saved_at)} \u00b7 ${revision.rev.slice(0, 10)}`;
+  for (const [name, text] of Object.entries(bodyOf(revision)?.fields ?? {})) {
+    if (name === 'photos' || !text) continue;
+    const term = document.createElement('dt');
+    const value = document.createElement('dd');
+    term.textContent = shown.querySelector(`[data-label="${CSS.escape(name)}"]`)?.textContent ?? name;
+    value.textContent = name === 'welded_at' ? shownTime(text) : text;
+    list.append(term, value);
+  }
+  take.hidden = beside.length < 2 || !beside.includes(revision);
+  take.addEventListener('click', async () => {
+    await save({ id: revision.id, parents: beside.map(each => each.rev), body: revision.body });
+    await show(shown);
+    exchangeNow();
+  });
+  return made;
+}
+
+/** @param {HTMLElement} place @param {string} names */
+async function showPhotos(place, names) {
+  place.replaceChildren();
+  for (const name of names.split(' ').filter(Boolean)) {
+    const blob = await photo(name);
+    if (!blob) continue;
+    const image = document.createElement('img');
+    image.src = URL.createObjectURL(blob);
+    image.alt = '';
+    place.append(image);
+  }
+}

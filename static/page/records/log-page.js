@@ -1,0 +1,145 @@
+// @ts-check
+// The list of what was run: a page at a time from an index, narrowed, sent, exported.
+import { allPhotos, everything, fact, page, store, valuesOf, waitingOf } from './database.js';
+import { csvOf, exported, imported } from './file.js';
+import { count, exchangeNow, reason, whenExchanged } from './sending.js';
+
+const A_PAGE = 30;
+
+/** @typedef {import('./database.js').Row} Row */
+
+/** The address that fills the form in from an entry. @param {Row} row @param {string} [hash] */
+export function formAddress(row, hash = '') {
+  const typed = Object.entries(row.fields).filter(([name]) => !['welded_at', 'shown', 'shown_verdict', 'photos'].includes(name));
+  return `weld-entry?${new URLSearchParams(typed)}${hash}`;
+}
+
+/** What was measured on one pass and is no start for the next. */
+const OF_ONE_PASS = ['arc_time', 'weld_length', 'travel_speed', 'preheat_measured', 'interpass_measured', 'visual_result', 'repair', 'notes'];
+
+/** @param {Row} row */
+export const repeatAddress = row =>
+  formAddress({ ...row, fields: Object.fromEntries(Object.entries(row.fields).filter(([name]) => !OF_ONE_PASS.includes(name))) });
+
+/** @param {string} at */
+export const shownTime = at => {
+  const time = new Date(at);
+  return Number.isNaN(time.getTime()) ? at : time.toLocaleString(document.documentElement.lang, { dateStyle: 'medium', timeStyle: 'short' });
+};
+
+export function showLog() {
+  const log = document.querySelector('[data-log]');
+  if (!(log instanceof HTMLElement)) return;
+  log.hidden = false;
+  /** @template {HTMLElement} T @param {string} selector @returns {T} */
+  const part = selector => /** @type {T} */ (log.querySelector(selector));
+  const list = part('[data-rows]');
+  const more = /** @type {HTMLButtonElement} */ (part('[data-more]'));
+  const by = /** @type {HTMLSelectElement} */ (part('[data-by]'));
+  const value = /** @type {HTMLSelectElement} */ (part('[data-value]'));
+  const pattern = /** @type {HTMLTemplateElement} */ (/** @type {unknown} */ (part('[data-pattern]')));
+  /** @type {string | undefined} */
+  let before;
+  let asked = 0;
+
+  /** @param {Row} row */
+  const line = async row => {
+    const item = /** @type {HTMLElement} */ (/** @type {Element} */ (pattern.content.firstElementChild).cloneNode(true));
+    const waits = await waitingOf(row.id, row.rev);
+    fill(item, row, waits ? (waits.problem ? 'needs-you' : 'phone') : 'server', waits?.problem ?? '');
+    return item;
+  };
+  const show = async () => {
+    const turn = ++asked;
+    const rows = await page({ kind: 'weld-entry', most: A_PAGE, before, by: value.value ? by.value : '', value: value.value });
+    const lines = await Promise.all(rows.map(line));
+    if (turn !== asked) return;
+    if (before === undefined) list.replaceChildren();
+    list.append(...lines);
+    before = rows.at(-1)?.at;
+    more.hidden = rows.length < A_PAGE;
+    part('[data-empty]').hidden = list.childElementCount > 0;
+  };
+  const fresh = () => {
+    before = undefined;
+    return show();
+  };
+  more.addEventListener('click', show);
+  by.addEventListener('change', async () => {
+    const values = by.value ? await valuesOf('weld-entry', by.value) : [];
+    value.replaceChildren(...values.map(each => new Option(each, each)));
+    part('[data-narrow-value]').hidden = values.length === 0;
+    await fresh();
+  });
+  value.addEventListener('change', fresh);
+  part('[data-send]').addEventListener('click', () => exchangeNow(true).then(fresh));
+  watchState(part('[data-exchange]'));
+  watchFiles(log, fresh);
+  fresh();
+}
+
+/** @param {HTMLElement} item @param {Row} row @param {string} state @param {string} problem */
+function fill(item, row, state, problem) {
+  const [what, shown, details, said] = ['.what', '.number', '.details', '.state'].map(each => /** @type {HTMLElement} */ (item.querySelector(each)));
+  if (!what || !shown || !details || !said) return;
+  const { fields } = row;
+  what.textContent = [fields.joint, fields.weld_pass].filter(Boolean).join(', ') || row.id.slice(0, 8);
+  shown.textContent = fields.shown ?? '';
+  details.textContent = [shownTime(row.at), fields.shown_verdict, fields.voltage, fields.current, fields.wire_class, fields.gas_used, fields.job]
+    .filter(Boolean)
+    .join(' \u00b7 ');
+  const words = { phone: said.dataset.phone, 'needs-you': said.dataset.needsYou, server: said.dataset.server }[state] ?? '';
+  const beside = row.versions > 1 ? said.dataset.versions : '';
+  said.textContent = [words, problem, beside, row.newer ? said.dataset.newer : ''].filter(Boolean).join(' ');
+  const repeat = item.querySelector('[data-repeat]');
+  const open = item.querySelector('[data-open]');
+  if (repeat instanceof HTMLAnchorElement) {
+    repeat.href = repeatAddress(row);
+    repeat.hidden = row.newer;
+  }
+  if (open instanceof HTMLAnchorElement) open.href = `entry#${row.id}`;
+}
+
+/** @param {HTMLElement} shown */
+function watchState(shown) {
+  const say = async () => {
+    const left = await count();
+    const why = reason ? shown.dataset[reason.replace(/-(.)/g, (_, letter) => letter.toUpperCase())] : '';
+    const here = (left ? shown.dataset.waiting : shown.dataset.none)?.replace('#', String(left));
+    shown.textContent = [reason === 'sending' ? '' : reason === 'pair' || !reason ? (left ? here : reason ? '' : here) : here, why].filter(Boolean).join(' ');
+  };
+  whenExchanged(say);
+  say();
+}
+
+/** @param {HTMLElement} log @param {() => void} fresh */
+async function watchFiles(log, fresh) {
+  const persist = log.querySelector('[data-persist]');
+  if (persist instanceof HTMLElement) {
+    const kept = await navigator.storage?.persisted?.().catch(() => undefined);
+    const answered = await fact('persist').catch(() => undefined);
+    persist.textContent = (kept ? persist.dataset.yes : kept === false || answered === false ? persist.dataset.no : persist.dataset.unknown) ?? '';
+  }
+  log.querySelector('[data-export]')?.addEventListener('click', async () => {
+    offerFile('puddlebook-log.json', await exported(await everything(), await allPhotos()), 'application/json');
+  });
+  log.querySelector('[data-csv]')?.addEventListener('click', async () => offerFile('puddlebook-log.csv', csvOf(await everything()), 'text/csv'));
+  const said = log.querySelector('[data-import-said]');
+  log.querySelector('[data-import]')?.addEventListener('change', async event => {
+    const file = event.target instanceof HTMLInputElement ? event.target.files?.[0] : undefined;
+    if (!file || !(said instanceof HTMLElement)) return;
+    const taken = await imported(await file.text(), store).catch(() => -1);
+    said.textContent = ((taken < 0 ? said.dataset.spoilt : said.dataset.done) ?? '').replace('#', String(taken));
+    await count();
+    fresh();
+  });
+}
+
+/** @param {string} name @param {string} text @param {string} type */
+function offerFile(name, text, type) {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([text], { type }));
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}

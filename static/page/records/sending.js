@@ -1,0 +1,55 @@
+// @ts-check
+// When to exchange, how long to wait after a failure, and saying how far it got.
+import { keep, recall } from '../memory.js';
+import { waiting } from './database.js';
+import { exchange, waitAfter } from './exchange.js';
+import { PAIRED, UNSENT, showUnsent } from './unsent.js';
+
+let failures = 0;
+let timer = 0;
+let running = false;
+/** @type {(() => void)[]} */
+const watchers = [];
+
+/** Have something done whenever the state of the exchange changes. @param {() => void} watcher */
+export const whenExchanged = watcher => watchers.push(watcher);
+
+/** What the exchange last said: a word of the catalogue's reasons, `sending`, or ''. */
+export let reason = '';
+
+/** @param {string} word */
+function told(word) {
+  reason = word;
+  for (const watcher of watchers) watcher();
+}
+
+/** Count what is not on the server, for every page to show. */
+export async function count() {
+  const left = await waiting();
+  keep(UNSENT, left ? String(left) : null);
+  showUnsent();
+  return left;
+}
+
+/** Exchange now, unless this phone is in no crew; again by itself after a failure. @param {boolean} [asked] by the reader */
+export async function exchangeNow(asked = false) {
+  const left = await count();
+  if (!recall(PAIRED)) return told(asked ? 'pair' : '');
+  if (running) return;
+  running = true;
+  window.clearTimeout(timer);
+  if (left || asked) told('sending');
+  try {
+    const build = document.querySelector('.build code')?.textContent ?? '';
+    const result = await exchange({ build });
+    failures = result.state === 'waits' ? failures + 1 : 0;
+    told(result.state === 'busy' ? 'busy' : result.reason);
+    if (result.state === 'waits' && result.reason !== 'pair') timer = window.setTimeout(() => exchangeNow(), waitAfter(failures));
+  } catch {
+    told('server'); // the phone's own store failed: nothing was lost, and the next try reads it anew
+  } finally {
+    running = false;
+    await count().catch(() => {});
+    told(reason);
+  }
+}

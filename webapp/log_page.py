@@ -1,0 +1,132 @@
+"""The log and the crew: rows live on the phone alone. Python makes the frame, the page's script the rows."""
+
+from calculators.contract import say
+from webapp import shelf
+from webapp.catalogue import Context, sentence
+from webapp.markup import escape, tag
+
+NARROWED_BY = ("job", "joint", "wire_class", "gas_used")
+REASONS = ("no-signal", "portal", "pair", "wait", "server", "older", "busy")
+STATES = ("phone", "sending", "server", "needs-you")
+
+
+class _Words:
+    def __init__(self, context: Context) -> None:
+        self.context = context
+
+    def __call__(self, id: str) -> str:
+        return escape(sentence(say(id), self.context))
+
+    def given(self, names: tuple[str, ...], prefix: str) -> str:
+        """Return sentences as attributes that the page's script reads: data-<name>="…"."""
+        return "".join([" data-" + name + '="' + self(prefix + name) + '"' for name in names])
+
+
+def log(context: Context) -> str:
+    """Return what stands inside <main> of the log."""
+    words = _Words(context)
+    new = tag("a", words("log.new"), 'class="action" href="weld-entry"')
+    out = tag("h1", words("log.title")) + tag("p", words("log.lead"))
+    out += tag("p", words("log.no-script"), "data-no-log")
+    out += tag("p", new, 'class="row-of-buttons"')
+    out += tag("div", _sending(words) + _narrowing(words) + _rows(words) + _keeping(words), "data-log hidden")
+    return out
+
+
+def _sending(words: _Words) -> str:
+    state = 'role="status" data-exchange' + words.given(("none", "waiting", "done", "sending"), "log.exchange.")
+    state += words.given(REASONS, "log.reason.")
+    button = tag("button", words("log.send"), 'type="button" data-send')
+    crew = tag("a", words("crew.title"), 'class="action" href="crew"')
+    return tag("p", "", state) + tag("p", button + crew, 'class="row-of-buttons"')
+
+
+def _narrowing(words: _Words) -> str:
+    options = tag("option", words("log.all"), 'value=""')
+    for name in NARROWED_BY:
+        options += tag("option", words("log.by." + name), 'value="' + name + '"')
+    by = tag("label", words("log.narrow"), 'for="narrow-by"') + tag("select", options, 'id="narrow-by" data-by')
+    value = tag("label", words("log.narrow-value"), 'for="narrow-value"')
+    value += tag("select", "", 'id="narrow-value" data-value')
+    return tag("div", by, 'class="field"') + tag("div", value, 'class="field" data-narrow-value hidden')
+
+
+def _rows(words: _Words) -> str:
+    """Return the list and the pattern of one entry, which the script fills in with text."""
+    line = tag("p", "", 'class="what"') + tag("p", "", 'class="number words"') + tag("p", "", 'class="details"')
+    line += tag(
+        "p", "", 'class="state"' + words.given(STATES, "log.state.") + words.given(("versions", "newer"), "log.")
+    )
+    actions = tag("a", words("log.repeat"), 'class="action" data-repeat')
+    actions += tag("a", words("log.open"), 'class="action" data-open')
+    pattern = tag("template", tag("li", line + tag("p", actions, 'class="row-of-buttons"')), "data-pattern")
+    empty = tag("p", words("log.empty"), "data-empty hidden")
+    more = tag("button", words("log.more"), 'type="button" class="quiet" data-more hidden')
+    return pattern + empty + tag("ol", "", 'class="log" data-rows') + tag("p", more, 'class="row-of-buttons"')
+
+
+def _keeping(words: _Words) -> str:
+    """Return what takes everything out and in, and says how safe it lies on the phone."""
+    out = tag("h2", words("log.keeping")) + tag(
+        "p", "", "data-persist" + words.given(("yes", "no", "unknown"), "log.persist.")
+    )
+    export = tag("button", words("log.export"), 'type="button" data-export')
+    table = tag("button", words("log.csv"), 'type="button" class="quiet" data-csv')
+    out += tag("p", export + table, 'class="row-of-buttons"')
+    out += (
+        tag("label", words("log.import"), 'for="import"') + '<input id="import" type="file" accept=".json" data-import>'
+    )
+    said = 'role="status" data-import-said' + words.given(("done", "spoilt"), "log.import.")
+    return tag("section", out + tag("p", "", said))
+
+
+def entry(context: Context) -> str:
+    """Return what stands inside <main> of one entry with its versions."""
+    words = _Words(context)
+    version = tag("h2", "") + tag("p", "", 'class="state"') + tag("dl", "")
+    version += tag("p", tag("button", words("entry.take"), 'type="button" data-take'), 'class="row-of-buttons"')
+    pattern = tag("template", tag("article", version), "data-pattern")
+    given = words.given(("leading", "beside", "older", "deleted", "gone"), "entry.")
+    labels = ""
+    for name in _recorded():
+        labels += tag("li", words(name), 'data-label="' + name.rpartition(".")[2] + '"')
+    actions = tag("a", words("entry.correct"), 'class="action" data-correct')
+    actions += tag("a", words("log.repeat"), 'class="action" data-repeat')
+    actions += tag("button", words("entry.delete"), 'type="button" class="quiet" data-delete')
+    actions += tag("button", words("entry.undo"), 'type="button" class="quiet" data-undo-delete hidden')
+    out = tag("h1", words("entry.title")) + tag("p", words("log.no-script"), "data-no-log")
+    out += tag("p", tag("a", words("entry.back"), 'href="log"'))
+    inner = pattern + tag("p", "", 'role="status" data-said') + tag("p", actions, 'class="row-of-buttons"')
+    inner += tag("div", "", "data-photos") + tag("div", "", "data-versions")
+    inner += tag("ul", labels, "data-labels hidden")
+    return out + tag("div", inner, "data-entry hidden" + given)
+
+
+def _recorded() -> list[str]:
+    """Return the ids of the labels of all that an entry may hold."""
+    calculator = shelf.calculator("weld-entry")
+    assert calculator is not None
+    ids = [calculator.name + ".field." + field.name for field in calculator.fields]
+    return ids + ["entry.field.welded_at", "entry.field.shown", "entry.field.shown_verdict"]
+
+
+def crew(context: Context) -> str:
+    """Return what stands inside <main> of the crew's page: pairing this phone, and leaving."""
+    words = _Words(context)
+    out = (
+        tag("h1", words("crew.title")) + tag("p", words("crew.lead")) + tag("p", words("log.no-script"), "data-no-log")
+    )
+    code = tag("label", words("crew.code"), 'for="code"')
+    code += '<input id="code" autocomplete="off" autocapitalize="characters" maxlength="20">'
+    name = tag("label", words("crew.name"), 'for="name"') + '<input id="name" autocomplete="off" maxlength="60">'
+    form = tag("div", code, 'class="field"') + tag("div", name, 'class="field"')
+    form += tag("p", tag("button", words("crew.pair"), 'type="submit"'), 'class="row-of-buttons"')
+    said = 'role="status" data-said' + words.given(("paired", "not-paired", "not-sent", "left", "wrong"), "crew.")
+    said += words.given(REASONS, "log.reason.")
+    inner = tag("p", "", said) + tag("form", form, "data-joining")
+    inner += tag(
+        "p",
+        tag("button", words("crew.leave"), 'type="button" class="quiet" data-leave hidden'),
+        'class="row-of-buttons"',
+    )
+    return out + tag("div", inner, "data-crew hidden") + tag("p", tag("a", words("entry.back"), 'href="log"'))

@@ -5,6 +5,7 @@ The lines are in voltage_lines.py, the limits of the modes in transfer_limits.py
 
 from calculators import arc_sources as from_
 from calculators import machine_fields, numerals, ranges, transfer_limits, voltage_lines
+from calculators.arc_melting import Melt
 from calculators.arc_voltage_words import ENGLISH
 from calculators.contract import (
     UNKNOWN,
@@ -25,9 +26,9 @@ from calculators.contract import (
 )
 from calculators.facts import transfer
 from calculators.machine import Machine
-from calculators.melting_law import MeltingLaw
 from calculators.ranges import OutOfRange
 from calculators.shielding_gas import FIELDS, ShieldingGas
+from calculators.truck_gas import TruckGas
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -224,14 +225,18 @@ def _sources(reading: Reading) -> tuple[Source, ...]:
     return tuple(found)
 
 
-def _has_mode(reading: Reading, diameter: float) -> bool:
+def _has_mode(given: Given, reading: Reading, diameter: float) -> bool:
     """Return whether the question on the transfer mode takes these values."""
     current = 0.0 if reading.current is None else reading.current
     try:
         ranges.require("voltage", reading.gun, transfer.LEAST_VOLTAGE, transfer.MOST_VOLTAGE, "V")
-        law = MeltingLaw({"wire_material": reading.metal, "wire_diameter": diameter})
-        law.checked_feed(current, law.usual_distances()[1])
         gas = reading.gas
+        if TruckGas(given, reading.metal).problem():
+            return False
+        values = {"wire_material": reading.metal, "wire_diameter": diameter, "gas": gas.word, "current": current}
+        values.update({"carbon_dioxide": gas.share, "voltage": reading.gun, "position": "flat", "waveform": "steady"})
+        melt = Melt(values, False)
+        melt.law.checked_feed(current, melt.distance)
         return bool(transfer_limits.borders_at(reading.metal, diameter, gas.word, current, "flat", gas.share))
     except OutOfRange:
         return False
@@ -248,7 +253,11 @@ def _next(given: Given, reading: Reading) -> tuple[Next, ...]:
         ("current", Measured(reading.current, "current")),
     ]
     questions = [Next("heat-input", say("arc-voltage.next.heat-input"), tuple(carried))]
-    if reading.diameter is not None and given.word("wire_kind") == "solid" and _has_mode(reading, reading.diameter):
+    if (
+        reading.diameter is not None
+        and given.word("wire_kind") == "solid"
+        and _has_mode(given, reading, reading.diameter)
+    ):
         wire = [("wire_material", reading.metal), ("wire_diameter", given.measured("wire_diameter"))]
         asked = tuple(wire) + tuple(reading.gas.carried(given)) + tuple(carried)
         questions.insert(0, Next("transfer-mode", say("arc-voltage.next.transfer-mode"), asked))

@@ -4,6 +4,7 @@ from calculators import process_limits, ranges, transfer_limits
 from calculators.contract import Given, Measured, Refusal, say
 from calculators.facts import processes as facts
 from calculators.facts import transfer
+from calculators.truck_gas import TruckGas
 
 # How much speaks against a process: something to do first, a last resort, or no.
 DO, TROUBLE, WEAK, NO = 1, 3, 5, 9
@@ -56,6 +57,7 @@ class Case:
         self.position = given.word("position")
         self.structural = given.word("service") == "structural"
         self.surface = given.word("surface") if self.metal == "mild-steel" else ""
+        self.gas = TruckGas(given, self.metal)
         self.reach = given.number("machine_distance") if given.has("machine_distance") else 0.0
         self.wind = self._wind()
         if self._downhill() and self.structural and ranges.above(self.thickness, transfer.VERTICAL_DOWN_THICKEST):
@@ -64,9 +66,16 @@ class Case:
         self.ranked = self._ranked()
 
     def carried_by(self, transfer_mode: str) -> bool:
-        """Return whether solid wire in that mode serves this thickness in this position, cold lap or not."""
-        fit = transfer_limits.fit(transfer_mode, self.metal, self.thickness, self.position)
-        return fit in ("serves", "cold-lap")
+        """Return whether solid wire in that mode and this gas serves thickness and position, cold lap or not."""
+        return not self.gas.problem() and self._fit(transfer_mode) in ("serves", "cold-lap")
+
+    def _fit(self, transfer_mode: str) -> str:
+        return self.gas.fit(transfer_mode, self.thickness, self.position)
+
+    def wants_spray_gas(self) -> bool:
+        """Return whether steel this thick could be sprayed here, were it not for the gas."""
+        no_spray = self._fit("short-circuit") == "thick" and self._fit("spray") == "no-spray"
+        return self.metal == "mild-steel" and not self.gas.problem() and no_spray
 
     def _downhill(self) -> bool:
         return self.position == "vertical-down"
@@ -167,22 +176,28 @@ class Case:
             self._thin(suit)
 
     def _solid(self, suit: Suit) -> None:
-        """Short-circuit where it serves, else spray."""
-        fit = transfer_limits.fit("short-circuit", self.metal, self.thickness, self.position)
-        sprays = transfer_limits.fit("spray", self.metal, self.thickness, self.position) == "serves"
-        if fit in ("serves", "cold-lap"):
+        """Short-circuit where it serves, else spray, where the gas lets it: as settings would run it."""
+        if self.gas.problem():
+            suit.add(WEAK, "wrong-gas")
+            return
+        fit, spray = self._fit("short-circuit"), self._fit("spray")
+        if fit == "cold-lap" and spray == "serves":
+            suit.add(DO, "cold-lap-spray")
+        elif fit in ("serves", "cold-lap"):
             if fit == "cold-lap":
-                suit.add(DO + 1, "cold-lap-or-spray" if sprays else "cold-lap")
+                suit.add(DO + 1, "cold-lap-or-spray" if spray == "no-spray" else "cold-lap")
             if self.structural and self.metal == "mild-steel":
                 suit.add(DO, "not-prequalified")
-        elif fit == "thick" and sprays:
-            suit.add(DO + 1, "spray")
+        elif fit == "thick" and spray == "serves":
+            suit.add(DO, "spray")
+        elif fit == "thick" and spray == "no-spray":
+            suit.add(WEAK, "no-spray")
         else:
             suit.add(WEAK, "thin" if fit == "thin" else "laps-cold")
 
     def _pulse(self, suit: Suit) -> None:
         fit = transfer_limits.fit("pulse", self.metal, self.thickness, self.position)
-        if self.metal != "aluminum":
+        if self.metal != "aluminum" and not (self.gas.told and self.gas.sprays()):
             suit.add(DO, "argon-rich" if self.metal == "mild-steel" else "argon-rich-stainless")
         if fit in ("thin", "vertical-down"):
             suit.add(WEAK, "thin" if fit == "thin" else "laps-cold")
@@ -229,7 +244,7 @@ class Case:
             suit.add(DO + 1, "own-wire")
         elif suit.process == SELF_SHIELDED:
             suit.add(NO, "steel-only")
-        elif suit.process == "solid-wire":
+        elif suit.process == "solid-wire" and not self.gas.told:
             suit.add(DO, "stainless-gas")
 
     def _aluminum(self, suit: Suit) -> None:
@@ -242,7 +257,9 @@ class Case:
             self._pushed(suit)
         else:
             fit = transfer_limits.fit("spray", self.metal, self.thickness, self.position)
-            if fit == "vertical-down":
+            if self.gas.problem():
+                suit.add(WEAK, "wrong-gas")
+            elif fit == "vertical-down":
                 suit.add(WEAK, "laps-cold")
             elif fit == "thin":
                 suit.add(TROUBLE, "thin-aluminum")

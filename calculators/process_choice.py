@@ -23,6 +23,8 @@ from calculators.process_case import PROCESSES, Case, Suit
 from calculators.process_changes import CORED, Changes
 from calculators.process_choice_sources import ALL, PRACTICE, Sources
 from calculators.process_choice_words import ENGLISH
+from calculators.shielding_gas import FIELDS as GAS_FIELDS
+from calculators.shielding_gas import MIXED
 
 _KNOWN = ("mild-steel", "stainless", "aluminum")
 _TABLES = 2
@@ -56,6 +58,7 @@ def _answer(given: Given) -> Answer:
     return Answer(
         results=tuple(results),
         working=_working(case, changes),
+        notes=(say("process-choice.note.service"),) if changes.rod and case.structural else (),
         cautions=_cautions(case, changes, shown),
         sources=Sources(case, shown, changes.rod).found,
         next_questions=_next(case, changes, shown),
@@ -164,17 +167,16 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
     thin = case.metal != "aluminum" and ranges.above(usual_wire.THINNEST, case.thickness)
     if modes and not (thin and case.metal == "stainless") and ("solid-wire" in shown or "spool-gun" in shown):
         carried = [("wire_material", case.metal), ("thickness", thickness), ("position", case.position)]
-        if modes == ["spray"] and case.metal == "mild-steel":
-            # The mix most trucks have does not spray; a mix in the middle of those that do.
-            carried += [("gas", "argon-carbon-dioxide"), ("carbon_dioxide", "10 %")]
+        if case.gas.told:
+            carried += case.gas.carried(given)
         if thin:
             carried.append(("wire_diameter", Measured(usual_wire.THIN_WIRE, "wire_diameter", None, "in")))
-        if given.word("wind") == "breeze":
-            carried.append(("wind", "breeze"))
-        if case.surface in ("rust", "galvanized"):
-            carried.append(("surface", case.surface))
         ask = "process-choice.next.screened" if case.wind == "outside" else "process-choice.next.settings"
-        questions.append(Next("settings", say(ask), tuple(carried)))
+        questions.append(Next("settings", say(ask), tuple(carried) + _around(case)))
+    elif case.wants_spray_gas():
+        carried = [("wire_material", case.metal), ("thickness", thickness), ("position", case.position)]
+        carried += [("gas", MIXED), ("carbon_dioxide", "10 %")]  # in the middle of the mixes that spray
+        questions.append(Next("settings", say("process-choice.next.spray-gas"), tuple(carried) + _around(case)))
     cored = [process for process in shown if process in CORED]
     if cored:
         questions.append(Next("joint-fill", say("process-choice.next.joint-fill"), (("wire_and_gas", cored[0]),)))
@@ -186,6 +188,16 @@ def _next(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Next, .
         length = carry("lead_length", Measured(case.reach, "lead_length"), 0.5, 200.0)
         questions.append(Next("lead-drop", say("process-choice.next.lead-drop"), length))
     return tuple(questions)
+
+
+def _around(case: Case) -> tuple[tuple[str, object], ...]:
+    """Return wind and surface as settings takes them."""
+    found = []
+    if case.given.word("wind") == "breeze":
+        found.append(("wind", "breeze"))
+    if case.surface in ("rust", "galvanized"):
+        found.append(("surface", case.surface))
+    return tuple(found)
 
 
 _ASKED = ("wire_material", _KNOWN)
@@ -207,6 +219,7 @@ CALCULATOR = Calculator(
             high=100.0,
             presets=("1/8 in", "3/16 in", "1/4 in", "3/8 in", "1/2 in", "3 mm", "6 mm", "12 mm"),
         ),
+        Choice("service", ("structural", "other"), default="structural", when=_ASKED),
         Choice("wind", ("still", "breeze", "wind", "measured"), hint=True, when=_ASKED),
         Quantity("wind_speed", when=("wind", ("measured",)), presets=("3 mph", "5 mph", "8 mph", "10 mph")),
         Choice("position", ("flat", "horizontal", "vertical-up", "vertical-down", "overhead"), default="flat", when=_ASKED),
@@ -220,12 +233,13 @@ CALCULATOR = Calculator(
             low=0.3,
             presets=("10 ft", "15 ft", "25 ft", "50 ft", "100 ft", "5 m", "15 m"),
         ),
-        Choice("service", ("structural", "other"), default="structural", when=_ASKED),
+        Choice("gas", GAS_FIELDS[0].options, optional=True, when=_ASKED),
+        GAS_FIELDS[1],
     )
     + tuple([_truck(field) for _, field, _ in PROCESSES]),
     answer=_answer,
     english=ENGLISH,
     sources=ALL,
     place=16,
-    fold_from="solid_wire",
+    fold_from="gas",
 )  # fmt: skip

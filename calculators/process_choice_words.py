@@ -1,5 +1,7 @@
 """What process-choice says in English: on its own, since every process has its sentences."""
 
+from calculators import shielding_gas
+
 ENGLISH = {
     "title": "Which process?",
     "found-by": "wind outdoors outside windy rust paint galvanized flux core fluxcore dual shield spool gun stick rod 7018 6010 6011 6013 smaw fcaw metal core pulse polarity gasless",
@@ -34,8 +36,9 @@ ENGLISH = {
     "field.machine_distance": "Machine to weld",
     "hint.machine_distance": "As the gun or lead would lie. Blank: close enough.",
     "field.service": "The weld",
-    "option.service.structural": "Carries load, or under a code",
-    "option.service.other": "Neither",
+    "option.service.structural": "Carries load, or is under a code",
+    "option.service.other": "Light work: neither",
+    "option.gas.": "The usual: 75/25 for steel",
     "field.solid_wire": "Solid wire and gas",
     "option.solid_wire.yes": "On the truck",
     "option.solid_wire.no": "Not here",
@@ -102,10 +105,13 @@ ENGLISH = {
     "reason.brush-off": "Take loose rust and scale off.",
     "reason.grind": "Grind rust and scale to bright metal.",
     "reason.soft-wire": "It is for aluminum here.",
+    "reason.wrong-gas": "Your gas does not go with this metal.",
+    "reason.no-spray": "Short-circuit laps cold here, and your gas does not spray: it takes 80 to 95 % argon.",
+    "reason.cold-lap-spray": "Short-circuit laps cold from 3/16 in: spray it.",
     "reason.cold-lap": "Laps cold from 3/16 in: hot, on the leading edge of the puddle.",
     "reason.cold-lap-or-spray": "Short-circuit laps cold from 3/16 in: spray it with argon-rich gas.",
     "reason.not-prequalified": "Short-circuit is not prequalified in AWS D1.1: it needs a tested WPS. Sheet to 3/16 in goes by D1.3.",
-    "reason.spray": "Spray only: argon-rich gas and the amps for it. Short-circuit laps cold here.",
+    "reason.spray": "Spray only, with the amps for it. Short-circuit laps cold here.",
     "reason.laps-cold": "Too thick for it in this position: it laps cold.",
     "reason.thin": "Burns through metal this thin.",
     "reason.thin-stick": "Thin for a rod: small rod, low amps, practice first.",
@@ -206,6 +212,7 @@ ENGLISH = {
     "working.up": "{low} and more",
     "working.start": "Start current = ({low} + {high}) ÷ 2 = {start}",
     "working.start-sheet": "Start current = low end, {start}: sheet up to 10 gauge",
+    "note.service": "For a weld that carries load: low-hydrogen rod, no downhill. Choose light work above where it is.",
     "caution.metal-id": "Chain, hooks, wheels, drums, cylinders, vessels, frames, springs: no process makes these yours to weld. Ask which metal first.",
     "caution.high-wind": "In a high wind D1.1 stops every process, and sparks travel.",
     "caution.zinc": "Zinc fume makes you ill: off before the arc, air moving, mask on.",
@@ -215,9 +222,11 @@ ENGLISH = {
     "caution.decides": "A starting point. The WPS, the code and a qualified person decide.",
     "refusal.downhill": "No downhill welding above {most} where the weld carries load. Choose upward",
     "next.settings": "Where do I set the machine?",
+    "next.spray-gas": "Where would I set it with argon and 10 % CO₂?",
     "next.screened": "Where do I set the machine, behind a screen?",
     "next.metal-id": "Which metal is it, and may it be welded at all?",
     "next.preheat": "How warm before this rod?",
     "next.lead-drop": "How much is lost in leads this long?",
     "next.joint-fill": "How much of this wire does the joint take?",
 }
+ENGLISH.update(shielding_gas.ENGLISH)

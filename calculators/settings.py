@@ -8,6 +8,7 @@ from calculators.contract import (
     Given,
     Measured,
     Message,
+    Next,
     Number,
     Plain,
     Quantity,
@@ -19,6 +20,7 @@ from calculators.contract import (
 from calculators.facts import settings as facts
 from calculators.facts import transfer
 from calculators.machine import Machine
+from calculators.ranges import OutOfRange
 from calculators.settings_bead import JOINTS, LEGGED, Bead
 from calculators.settings_case import Trial, Truck
 from calculators.settings_onward import Onward, ToProcess
@@ -26,6 +28,10 @@ from calculators.settings_refusals import Unserved
 from calculators.settings_words import ENGLISH
 from calculators.shielding_gas import FIELDS as GAS_FIELDS
 from calculators.shielding_gas import MIXED
+from calculators.truck_gas import TruckGas
+
+MAGNESIUM, SILICON = "5083", "4043"  # an alloy that no silicon filler may touch, and that filler
+
 
 # ---------------------------------------------------------------- what is asked
 
@@ -34,30 +40,58 @@ def _prepare(given: Given) -> None:
     if not given.has("wire_diameter"):
         given.fill("wire_diameter", facts.WIRE_DIAMETER)
     Machine(given)  # says at once what of it cannot be read
+    if given.word("base_alloy") == MAGNESIUM and not given.word("filler_alloy"):
+        given.fill("filler_alloy", facts.MAGNESIUM_FILLER)
     problem = _materials(Truck(given).asked)
     if problem is not None:
-        onward = ToProcess(given).questions if problem[1] in ("cored", "wind") else ()
-        raise Refusal(problem[0], say("settings.refusal." + problem[1]), onward)
+        raise Refusal(problem[0], say("settings.refusal." + problem[1]), _instead(given, problem))
+
+
+def _instead(given: Given, problem: tuple[str, str]) -> tuple[Next, ...]:
+    """Return where a refusal of the materials leads: to another process, or to the same job with what does it."""
+    field, id = problem
+    if id in ("cored", "wind"):
+        return ToProcess(given).questions
+    right = dict(_RIGHT).get(id)
+    if right is None:
+        return ()
+    mended = Given()
+    mended.values, mended.units, mended.typed = dict(given.values), given.units, given.typed
+    for name, value in right:
+        mended.values[name] = 0.01 * float(value[:-2]) if name == "carbon_dioxide" else value
+    if given.has("thickness") and not _serves(mended):
+        return ()
+    kept: list[tuple[str, object]] = []
+    for each in CALCULATOR.fields:
+        if each.name in given.typed and given.has(each.name) and each.name not in (field, "carbon_dioxide"):
+            if isinstance(each, Quantity):
+                kept.append((each.name, given.measured(each.name, each.quantity.name)))
+            else:
+                kept.append((each.name, given.word(each.name)))
+    return (Next("settings", say("settings.next." + id), tuple(kept) + right),)
+
+
+def _serves(given: Given) -> bool:
+    """Return whether there is a setting."""
+    try:
+        return _materials(given) is None and any(trial.problem is None for trial in Truck(given).trials())
+    except OutOfRange:
+        return False
 
 
 def _materials(given: Given) -> tuple[str, str] | None:
     """Return (field, id) of what no setting mends: a wire, gas, alloy or wind that does not go with the metal."""
-    metal, gas = given.word("wire_material"), given.word("gas")
+    metal = given.word("wire_material")
     if given.word("wire_kind") != "solid":
         return "wire_kind", "cored"
     if given.word("transfer_mode") == "pulse":
         return "transfer_mode", "pulse"
-    if metal == "aluminum" and gas != "argon":
-        return "gas", "aluminum-gas"
-    if metal == "mild-steel" and gas in ("argon", "helium-mix"):
-        return "gas", "steel-" + gas
-    if metal == "stainless" and gas not in ("argon-oxygen", "helium-mix"):
-        share = given.number("carbon_dioxide") if given.has("carbon_dioxide") else 1.0
-        if gas != MIXED or ranges.above(share, dict(transfer.MOST_CARBON_DIOXIDE)[metal]):
-            return "gas", "stainless-gas"
+    wrong_gas = TruckGas(given, metal).problem()
+    if wrong_gas:
+        return "gas", wrong_gas
     if given.word("base_alloy") == "2024-7075":
         return "base_alloy", "cracks"
-    if given.word("base_alloy") == "5083" and given.word("filler_alloy") == "4043":
+    if given.word("base_alloy") == MAGNESIUM and given.word("filler_alloy") == "4043":
         return "filler_alloy", "4043-on-5083"
     if metal == "aluminum" and given.word("transfer_mode") in ("short-circuit", "globular"):
         return "transfer_mode", "aluminum-mode"
@@ -110,6 +144,8 @@ def _doubts(given: Given, trial: Trial, bead: Bead) -> list[str]:
         doubts.append("leg")
     if ranges.above(bead.arc_energy, facts.MOST_ARC_ENERGY):
         doubts.append("heat")
+    if given.word("filler_alloy") == SILICON and given.word("base_alloy") in ("", "5052"):
+        doubts.insert(0, "silicon" if given.word("base_alloy") else "alloy")
     return doubts
 
 
@@ -245,6 +281,8 @@ def _notes(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
         notes.append(say("settings.note.wire", diameter=Measured(trial.diameter, "wire_diameter")))
     if not given.word("gas") or "carbon_dioxide" in trial.given.made:
         notes.append(say("settings.note.gas", gas=_gas_name(trial)))
+    if "filler_alloy" in given.made:
+        notes.append(say("settings.note.filler"))
     if trial.metal == "aluminum" and not trial.law.alloy:
         notes.append(say("settings.note.alloy"))
     if bead.joint in ("square-butt", "single-v"):
@@ -268,6 +306,15 @@ def _cautions(given: Given, trial: Trial, doubts: list[str]) -> tuple[Message, .
         cautions.append(say("settings.caution." + trial.metal))
     return tuple(cautions) + (say("caution.live"), say("caution.arc"))
 
+
+# What mends a refusal with one tap: the boxes as they have to be.
+_RIGHT: tuple[tuple[str, tuple[tuple[str, str], ...]], ...] = (
+    ("4043-on-5083", (("filler_alloy", facts.MAGNESIUM_FILLER),)),
+    ("aluminum-gas", (("gas", "argon"),)),
+    ("stainless-gas", (("gas", MIXED), ("carbon_dioxide", "2 %"))),
+    ("steel-argon", (("gas", MIXED), ("carbon_dioxide", "25 %"))),
+    ("steel-helium-mix", (("gas", MIXED), ("carbon_dioxide", "25 %"))),
+)
 
 # The same sizes as everywhere else a wire is asked for.
 _DIAMETERS = solid_wire.FIELDS[3].presets

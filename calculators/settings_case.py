@@ -8,7 +8,8 @@ from calculators.facts import settings as facts
 from calculators.facts import transfer
 from calculators.melting_law import MeltingLaw
 from calculators.ranges import OutOfRange
-from calculators.shielding_gas import MIXED, ShieldingGas
+from calculators.shielding_gas import MIXED
+from calculators.truck_gas import TruckGas
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -31,7 +32,7 @@ class Trial:
         self.thickness = given.number("thickness")
         self.position = given.word("position")
         self.diameter = given.number("wire_diameter")
-        self.gas = ShieldingGas(given)
+        self.gas = TruckGas(given, self.metal)
         self.doubts: list[str] = []
         self.wanted = starting_current.wanted_current(self.metal, self.thickness, self.position)
         self.law = self._law()
@@ -55,14 +56,11 @@ class Trial:
     # ------------------------------------------------------------ may it be run here at all
 
     def _fit(self) -> "Problem | None":
-        word = transfer_limits.fit(self.mode, self.metal, self.thickness, self.position)
+        word = self.gas.fit(self.mode, self.thickness, self.position)
         if word in ("position", "vertical-down"):
             return "position", word
-        sprays = transfer_limits.sprays(self.metal, self.gas.word, self.gas.share)
-        if self.mode == "spray" and not sprays:
-            return "gas", "no-spray"
-        if self.mode == "globular" and sprays:
-            return "transfer_mode", "no-globular"
+        if word in ("no-spray", "no-globular"):
+            return ("gas" if word == "no-spray" else "transfer_mode"), word
         if word in ("thin", "thick"):
             return "thickness", word
         if word == "cold-lap":
@@ -191,16 +189,14 @@ class Truck:
 
     def __init__(self, given: Given) -> None:
         self.asked = given
-        if not given.word("gas"):
+        gas = TruckGas(given, given.word("wire_material"))
+        if not gas.told:
             self.asked = Given()
             self.asked.values, self.asked.units = dict(given.values), given.units
             self.asked.typed, self.asked.made = given.typed, list(given.made)
-            self._usual_gas(given.word("wire_material"))
-
-    def _usual_gas(self, metal: str) -> None:
-        self.asked.fill("gas", "argon" if metal == "aluminum" else MIXED)
-        if metal == "stainless":
-            self.asked.fill("carbon_dioxide", facts.STAINLESS_MIX)
+            self.asked.fill("gas", gas.word)
+            if gas.word == MIXED:
+                self.asked.fill("carbon_dioxide", gas.share)
 
     def trials(self) -> "list[Trial]":
         """Return the modes worth trying, the likeliest first; the first without a problem is the one to set."""

@@ -8,6 +8,7 @@ from calculators.machine import Machine
 from calculators.ranges import OutOfRange
 from calculators.settings_bead import Bead
 from calculators.settings_case import Trial
+from calculators.shielding_gas import ShieldingGas
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -27,6 +28,8 @@ class ToProcess:
         pairs: Pairs = [(name, given.word(name)) for name in ("wire_material", "wind")]
         pairs.append(("position", position))
         pairs.append(("thickness", given.measured("thickness")))
+        if given.word("gas") and "gas" not in given.made:
+            pairs += ShieldingGas(given).carried(given)
         if given.word("wire_material") == "mild-steel":
             pairs.append(("surface", given.word("surface")))
         self.questions = (Next("process-choice", say("settings.next.process-choice"), tuple(pairs)),)
@@ -46,6 +49,8 @@ class Onward:
         self.current: Pairs = [("current", Measured(trial.current, "current"))]
         self.voltage: Pairs = [("voltage", Measured(trial.voltage, "voltage"))]
         self.feed: Pairs = [("wire_feed_speed", Measured(trial.feed, "wire_feed_speed"))]
+        self.distance: Pairs = [("contact_tip_to_work", Measured(trial.distance, "contact_tip_to_work"))]
+        self.trim: Pairs = self._machine(machine_fields.FEED_NAMES)
         self.alloy: Pairs = [("filler_alloy", trial.law.alloy)] if trial.law.alloy else []
 
     def questions(self) -> tuple[Next, ...]:
@@ -82,11 +87,8 @@ class Onward:
         return [("transfer_mode", self.trial.mode)]
 
     def _law(self) -> "Pairs":
-        trial = self.trial
-        machine = self._machine(machine_fields.FEED_NAMES)
-        distance: Pairs = [("contact_tip_to_work", Measured(trial.distance, "contact_tip_to_work"))]
-        mode = [] if trial.mode == "globular" else self._mode()
-        return self.wire + self.alloy + self.diameter + self.current + distance + mode + machine
+        mode = [] if self.trial.mode == "globular" else self._mode()
+        return self.wire + self.alloy + self.diameter + self.current + self.distance + mode + self.trim
 
     def _machine(self, names: tuple[str, ...]) -> "Pairs":
         return [pair for pair in Machine(self.given).carried() if pair[0] in names]
@@ -94,7 +96,8 @@ class Onward:
     def _transfer(self) -> "Pairs":
         place: Pairs = [("position", self.trial.position), ("thickness", self.given.measured("thickness"))]
         gas = self.trial.gas.carried(self.trial.given)
-        return self.wire + self.alloy + gas + self.diameter + self.current + self.voltage + place
+        wire = self.wire + self.alloy + gas + self.diameter + self.current + self.voltage
+        return wire + place + self.distance + self.trim
 
     def _arc(self) -> "Pairs":
         known = self.given.has("lead_voltage_drop")

@@ -1,11 +1,11 @@
 """What settings says in English: on its own, since settings.py is long enough without it."""
 
-from calculators import machine_fields, shielding_gas, solid_wire
+from calculators import machine_fields, shielding_gas, solid_wire, truck_gas
 
 ENGLISH = {
     "title": "Settings",
     "question": "Where do I set the machine?",
-    "found-by": "dial amps volts wire speed start chart",
+    "found-by": "dial amps volts wire speed start chart vertical up uphill overhead hinge gate trailer hitch boat hull 5083 5086 6061",
     "lead": "Metal, thickness, joint and position do. The rest is taken as most trucks have it.",
     "field.thickness": "Thickness",
     "hint.thickness": "Of the thinner piece.",
@@ -110,6 +110,10 @@ ENGLISH = {
     "remedy.butt": "Open the gap over backing, weld both sides, or bevel.",
     "doubt.leg": "this wire lays a larger bead than your leg",
     "remedy.leg": "Take thinner wire, or less feed.",
+    "doubt.alloy": "4043 is brittle on 5083, 5086 and 5456",
+    "remedy.alloy": "Find out the alloy and choose it above. Boats and trailers are often of these: they take 5356, 5183 or 5556.",
+    "doubt.silicon": "4043 on 5052 is brittle: silicon and magnesium",
+    "remedy.silicon": "Take 5356, 5183 or 5556.",
     "doubt.heat": "this is much heat for one pass",
     "remedy.heat": "Lay smaller passes.",
     "working.wanted": "{thickness} wants {wanted}: 1 A for each 0.001 in up to 1/4 in, 15 % less on stainless, 10 % less uphill and overhead.",
@@ -118,6 +122,7 @@ ENGLISH = {
     "working.passes": "A pass lays at most a {largest} leg here: {passes} passes.",
     "note.wire": "Wire taken as {diameter}.",
     "note.gas": "Gas taken as {gas}.",
+    "note.filler": "Filler taken as 5356. 5183 or 5556 serves this alloy too; 4043 never.",
     "note.alloy": "Filler alloy not told: 5356 feeds 10 to 15 % faster than 4043.",
     "note.square-butt": "Root opening {gap}.",
     "note.single-v": "Root opening {gap}, root face 1/16 in. Without backing run the root in short-circuit.",
@@ -137,18 +142,19 @@ ENGLISH = {
     "next.travel-speed": "Why this travel?",
     "next.heat-input": "Why this heat, and is it inside my limit?",
     "next.process-choice": "Would another process do it better?",
+    "next.4043-on-5083": "The same job with 5356",
+    "next.aluminum-gas": "The same job in argon",
+    "next.stainless-gas": "The same job in argon with 2 % CO₂",
+    "next.steel-argon": "The same job in 75/25",
+    "next.steel-helium-mix": "The same job in 75/25",
     "next.generator-size": "Will generator or outlet carry it?",
     "next.duty-cycle": "How long may the machine weld so?",
     "next.preheat": "How warm first?",
     "refusal.cored": "No melting law is known for cored wire. Use its data sheet, or see Process choice",
     "refusal.pulse": "Pulse runs on the machine's own program: set that by metal, wire and gas",
-    "refusal.aluminum-gas": "Carbon dioxide, oxygen and helium mix for stainless spoil aluminum. Argon is what does it",
     "refusal.aluminum-mode": "Aluminum is sprayed or pulsed. Choose spray, or pulse for less than 1/8 in",
-    "refusal.steel-argon": "Pure argon on steel wanders and undercuts. Take 75/25 for short-circuit, argon with at most 20 % CO₂ for spray",
-    "refusal.steel-helium-mix": "Nothing is known of this gas on mild steel. Take 75/25",
-    "refusal.stainless-gas": "This gas leaves carbon in stainless, or is not used on it. Take argon with 2 % CO₂, or helium mix",
     "refusal.cracks": "2024 and 7075 crack beside the weld. Bolt or rivet, or ask the maker of the part",
-    "refusal.4043-on-5083": "4043 on this alloy is brittle: silicon and magnesium. Take 5183 or 5356",
+    "refusal.4043-on-5083": "4043 on this alloy is brittle: silicon and magnesium. Take 5183, 5356 or 5556",
     "refusal.wind": "Over 5 mph (8 km/h) the gas is blown off. Screen it, or take self-shielded wire or stick: see Process choice",
     "refusal.bevel": "Square edges above 1/4 in do not fuse through. Bevel it: choose the V",
     "refusal.no-bevel": "Below 3/16 in a V leaves nothing. Choose square edges",
@@ -178,6 +184,7 @@ ENGLISH = {
 }
 ENGLISH.update(solid_wire.ENGLISH)
 ENGLISH.update(shielding_gas.ENGLISH)
+ENGLISH.update(truck_gas.ENGLISH)
 ENGLISH.update(machine_fields.ENGLISH)
 ENGLISH.update(machine_fields.VOLTAGE_ENGLISH)
 ENGLISH["field.wire_material"] = "Metal"

@@ -96,7 +96,7 @@ def transition_current(
 
     Notes
     -----
-    Holds for about 19 mm of stick-out, electrode positive. More stick-out lowers it.
+    Holds for about 19 mm of stick-out, electrode positive. More stick-out lowers it; by how much, no published number was found.
 
     Source
     ------
@@ -106,7 +106,7 @@ def transition_current(
     Examples
     --------
     >>> [round(amperes, 1) for amperes in transition_current("mild-steel", 0.889e-3, "argon-oxygen")]
-    [148.5, 165.0, 181.5]
+    [148.5, 165.0, 176.6]
     """
     ranges.require("wire_diameter", wire_diameter, 0.5e-3, 2.5e-3, "m")
     if not sprays(wire_material, gas, carbon_dioxide):

@@ -4,7 +4,8 @@ The limits are in transfer_limits.py and voltage_lines.py; here they meet what w
 """
 
 from calculators import arc_sources as from_
-from calculators import numerals, solid_wire, transfer_limits, voltage_lines
+from calculators import machine_fields, numerals, solid_wire, transfer_limits, voltage_lines
+from calculators.arc_melting import Melt
 from calculators.contract import (
     Answer,
     Calculator,
@@ -24,10 +25,12 @@ from calculators.contract import (
     say,
 )
 from calculators.drawings import transfer_map
-from calculators.facts import transfer, wires
-from calculators.melting_law import MeltingLaw, Point
-from calculators.shielding_gas import FIELDS, MIXED, ShieldingGas
+from calculators.facts import transfer
+from calculators.machine import Machine
+from calculators.melting_law import Point
+from calculators.shielding_gas import FIELDS, MIXED
 from calculators.transfer_mode_words import ENGLISH
+from calculators.truck_gas import TruckGas
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -36,7 +39,6 @@ if TYPE_CHECKING:
     from calculators.transfer_limits import Border
 
 _STEPS = 6  # of the voltage lines on the map
-_DISTANCE = {row[0]: row[2] for row in wires.USUAL_DISTANCES}["not-known"]
 _AGREE = 0.25  # the melting law is good to 15 to 28 %
 
 
@@ -44,39 +46,35 @@ _AGREE = 0.25  # the melting law is good to 15 to 28 %
 
 
 def _solve(unknown: str, values: "dict[str, Any]") -> float:
-    law, distance = MeltingLaw(values), values["contact_tip_to_work"]
+    melt = Melt(values, unknown == "current")
     if unknown == "current":
-        return law.checked_current(values["wire_feed_speed"], distance)
-    return law.checked_feed(values["current"], distance)
+        return melt.law.checked_current(values["wire_feed_speed"], melt.distance)
+    return melt.law.checked_feed(values["current"], melt.distance)
 
 
 def _prepare(given: Given) -> None:
+    Machine(given)  # says at once what of it cannot be read
     if given.word("wire_kind") != "solid":
         raise Refusal("wire_kind", say("transfer-mode.refusal.cored"))
-    gas, metal = ShieldingGas(given), given.word("wire_material")
-    if metal == "aluminum" and gas.word not in ("argon", "helium-mix"):
-        raise Refusal("gas", say("transfer-mode.refusal.aluminum"))
-    if metal != "aluminum" and gas.word == "argon":
-        raise Refusal("gas", say("transfer-mode.refusal.argon"))
-    if metal != "stainless" and gas.word == "helium-mix":
-        raise Refusal("gas", say("transfer-mode.refusal.helium"))
-    if not given.has("contact_tip_to_work"):
-        given.fill("contact_tip_to_work", _DISTANCE)
+    problem = TruckGas(given, given.word("wire_material")).problem()
+    if problem:
+        raise Refusal("gas", say("transfer-mode.refusal." + problem))
 
 
 class Arc:
     """Where the welder stands: the mode there, what the wire feed leaves open, and the borders."""
 
     def __init__(self, given: Given) -> None:
-        self.law = MeltingLaw(given.values)
+        self.from_feed = given.solved_for == "current"
+        melt = Melt(given.values, self.from_feed)
+        self.law, self.distance = melt.law, melt.distance
         self.current, self.voltage = given.number("current"), given.number("voltage")
-        self.gas = ShieldingGas(given)
+        self.gas = TruckGas(given, self.law.material)
         self.position = given.word("position")
         self.pulse = given.word("waveform") == "pulse"
         feed = given.number("wire_feed_speed")
-        guessed = "contact_tip_to_work" in given.made
-        self.point = Point(self.law, given.number("contact_tip_to_work"), self.current, feed, guessed)
-        self.from_feed = given.solved_for == "current"
+        self.guessed = not given.has("contact_tip_to_work")
+        self.point = Point(self.law, self.distance, self.current, feed, self.guessed)
         self.currents = self.point.currents() if self.from_feed else (self.current, self.current)
         self.borders = self.borders_at(self.current)
         modes = [self._mode_at(current) for current in (self.current,) + self.currents]
@@ -98,10 +96,6 @@ class Arc:
         """Return the voltage usual in a mode at a current."""
         law, gas = self.law, self.gas
         return voltage_lines.usual_voltage(law.material, gas.word, mode, current, law.diameter, gas.share)
-
-    def sprays(self) -> bool:
-        """Return whether the gas lets the wire spray."""
-        return transfer_limits.sprays(self.law.material, self.gas.word, self.gas.share)
 
 
 # ---------------------------------------------------------------- the answer
@@ -167,7 +161,7 @@ def _verdict(given: Given, arc: Arc, shown: str) -> Verdict:
         return Verdict("unclear", say("transfer-mode.verdict.unclear"), _remedy(arc))
     if not arc.settled and shown != "pulse":
         return Verdict("unclear", say("transfer-mode.verdict.feed"), say("transfer-mode.remedy.feed"))
-    if shown == "pulse" and not arc.sprays():
+    if shown == "pulse" and not arc.gas.sprays():
         return Verdict(
             "outside", say("transfer-mode.verdict.no-pulse"), say("transfer-mode.remedy.gas." + arc.law.material)
         )
@@ -246,23 +240,20 @@ def _notes(given: Given, arc: Arc) -> tuple[Message, ...]:
         notes.append(say("transfer-mode.note.pulse"))
     if "carbon_dioxide" in given.made:
         notes.append(say("transfer-mode.note.mix"))
-    if not arc.sprays() and not arc.pulse:
+    if not arc.gas.sprays() and not arc.pulse:
         notes.append(say("transfer-mode.note.no-spray"))
         notes.append(say("transfer-mode.remedy.gas." + arc.law.material))
-    elif arc.sprays():
+    elif arc.gas.sprays():
         notes.append(say("transfer-mode.note.stick-out"))
-    if "contact_tip_to_work" in given.made:
-        notes.append(say("transfer-mode.note.distance"))
-    return tuple(notes)
+    if arc.guessed:
+        notes.append(say("transfer-mode.note.distance", distance=Measured(arc.distance, "contact_tip_to_work", 2)))
+    return tuple(notes) + Machine(given).notes()
 
 
 def _cautions(arc: Arc, shown: str) -> tuple[Message, ...]:
     cautions = [say("transfer-mode.caution.start")]
     if shown == "short-circuit":
         cautions.append(say("transfer-mode.caution.cold-lap"))
-    if arc.law.material == "stainless" and arc.gas.word in (MIXED, "carbon-dioxide"):
-        if numerals.settle(arc.gas.share) > 0.05 or arc.gas.word != MIXED:
-            cautions.append(say("transfer-mode.caution.carbon"))
     return tuple(cautions) + (say("caution.arc"),)
 
 
@@ -272,7 +263,7 @@ def _sources(arc: Arc) -> tuple[Source, ...]:
         found += [from_.SHORT_CIRCUIT, from_.MORE_VOLTAGE]
     else:
         found.append(from_.MODERN_WELDING)
-    if arc.sprays():
+    if arc.gas.sprays():
         found += [from_.TRANSITIONS, from_.PONOMAREV]
         if arc.gas.word == MIXED:
             found.append(from_.METHONG)
@@ -285,13 +276,20 @@ def _next(given: Given, arc: Arc, shown: str) -> tuple[Next, ...]:
         wire.append(("filler_alloy", given.word("filler_alloy")))
     sizes: list[tuple[str, object]] = [(name, given.measured(name)) for name in ("wire_diameter", "current")]
     voltage: tuple[str, object] = ("voltage", given.measured("voltage"))
-    distance: tuple[str, object] = ("contact_tip_to_work", given.measured("contact_tip_to_work"))
+    unit = given.units.get("contact_tip_to_work")
+    distance: tuple[str, object] = (
+        "contact_tip_to_work",
+        Measured(arc.distance, "contact_tip_to_work", None, unit),
+    )
     questions = []
     if shown in ("short-circuit", "globular", "spray"):
         mode: tuple[str, object] = ("transfer_mode", shown)
         asked = tuple(wire[:1]) + tuple(sizes) + tuple(arc.gas.carried(given)) + (mode, voltage)
         questions.append(Next("arc-voltage", say("transfer-mode.next.arc-voltage"), asked))
-    questions.append(Next("wire-feed", say("transfer-mode.next.wire-feed"), tuple(wire) + tuple(sizes) + (distance,)))
+    melts = tuple(wire) + tuple(sizes) + (distance,) + Machine(given).carried()
+    if arc.law.transfer != "not-known":
+        melts += (("transfer_mode", arc.law.transfer),)
+    questions.append(Next("wire-feed", say("transfer-mode.next.wire-feed"), melts))
     questions.append(Next("heat-input", say("transfer-mode.next.heat-input"), (voltage, sizes[1])))
     return tuple(questions)
 
@@ -372,13 +370,17 @@ CALCULATOR = Calculator(
             presets=("3/8 in", "1/2 in", "5/8 in", "3/4 in", "10 mm", "12 mm", "15 mm", "19 mm"),
         ),
         Choice("waveform", ("steady", "pulse"), default="steady"),
-    ),
+    )
+    + machine_fields.FEED_FIELDS,
     relations=(
         Relation(
             ("current", "wire_feed_speed"),
             _solve,
             check="wire_feed_speed",
-            also=("wire_material", "filler_alloy", "wire_diameter", "contact_tip_to_work"),
+            also=(
+                "wire_material", "filler_alloy", "wire_diameter", "contact_tip_to_work", "gas", "carbon_dioxide",
+                "voltage", "position", "waveform",
+            ) + machine_fields.TRIM,
             agree_within=_AGREE,
         ),
     ),
@@ -391,4 +393,5 @@ CALCULATOR = Calculator(
     ),
     place=22,
     fold_from="position",
+    machine=machine_fields.FEED_NAMES,
 )  # fmt: skip

@@ -1,6 +1,6 @@
 """What transfer mode says in English: on its own, since transfer_mode.py is long enough without it."""
 
-from calculators import shielding_gas, solid_wire
+from calculators import machine_fields, shielding_gas, solid_wire, truck_gas
 
 ENGLISH = {
     "title": "Transfer mode",
@@ -21,7 +21,7 @@ ENGLISH = {
     "field.thickness": "Thinnest metal",
     "hint.thickness": "Tells whether the mode serves it.",
     "field.contact_tip_to_work": "Contact tip to work",
-    "hint.contact_tip_to_work": "Ties wire feed to current. Blank takes 1/2 in (13 mm).",
+    "hint.contact_tip_to_work": "Ties wire feed to current. Blank takes what is usual in the mode.",
     "field.waveform": "Machine output",
     "option.waveform.steady": "Steady, no pulse",
     "option.waveform.pulse": "Pulse",
@@ -31,9 +31,6 @@ ENGLISH = {
     "range.contact_tip_to_work": "the melting law is known for these distances only",
     "range.voltage": "solid wire is run there only",
     "refusal.cored": "Cored wire crosses the arc in its own way: these borders are for solid wire. Use the wire's data sheet",
-    "refusal.aluminum": "Carbon dioxide or oxygen burns aluminum. Use pure argon",
-    "refusal.argon": "Pure argon on steel wanders and undercuts. Use argon with carbon dioxide or oxygen",
-    "refusal.helium": "No figures were found for helium on this metal",
     "result.transfer_mode": "Transfer mode",
     "mode.short-circuit": "Short-circuit",
     "mode.globular": "Globular",
@@ -95,11 +92,10 @@ ENGLISH = {
     "note.pulse": "Pulse is a shape of the current, no place on this map: each peak is in spray while the mean is lower. It needs argon-rich gas. The borders below are for steady current.",
     "note.mix": "Mix not told: 25 % carbon dioxide taken.",
     "note.no-spray": "No axial spray with this gas at any current: too little argon. Above the short-circuit range it is globular.",
-    "note.stick-out": "Spray figures are for about 3/4 in (19 mm) of stick-out. More of it lets spray begin lower.",
-    "note.distance": "Contact tip to work: 1/2 in (13 mm) taken.",
+    "note.stick-out": "Spray figures are for about 3/4 in (19 mm) of stick-out. More of it lets spray begin lower, less higher.",
+    "note.distance": "Contact tip to work: {distance} taken.",
     "caution.start": "A place to start: try it on scrap. The welding procedure (WPS) names the mode where there is one.",
     "caution.cold-lap": "Short-circuit can look sound and be lapped cold. AWS D1.1 does not prequalify it: structural work needs a tested procedure.",
-    "caution.carbon": "More than 5 % carbon dioxide puts carbon into stainless: the weld can rust later.",
     "map": "Current across, voltage up, wire feed along the top",
     "map.description": "Shaded: one mode for sure. Between: unclear. Your point: {current}, {voltage}: {mode}.",
     "next.wire-feed": "What wire feed is that?",
@@ -108,3 +104,5 @@ ENGLISH = {
 }
 ENGLISH.update(solid_wire.ENGLISH)
 ENGLISH.update(shielding_gas.ENGLISH)
+ENGLISH.update(machine_fields.ENGLISH)
+ENGLISH.update(truck_gas.ENGLISH)

@@ -272,6 +272,66 @@ def test_no_range_of_current_for_aluminum_rods():
     assert "stick" not in ask(wire_material="aluminum", **PLATE)["results"]
 
 
+# ---------------------------------------------------------------- settings says the same
+
+GASES = ("", "argon", "argon-oxygen", "helium-mix", "carbon-dioxide", "2", "10", "25")
+
+
+def gas_typed(gas):
+    if gas.isdigit():
+        return {"gas": "argon-carbon-dioxide", "carbon_dioxide": f"{gas} %"}
+    return {"gas": gas} if gas else {}
+
+
+def settings_answers(job, wires):
+    """Return whether settings has an answer with any of the usual wires."""
+    asked = [list({**job, "wire_diameter": wire}.items()) for wire in wires]
+    return any(walking.reply("/api/settings", each).status == 200 for each in asked)
+
+
+@pytest.mark.parametrize("metal", ["mild-steel", "stainless", "aluminum"])
+@pytest.mark.parametrize("gas", GASES)
+def test_solid_wire_is_put_forward_where_settings_runs_it_and_only_there(metal, gas):
+    wires = ("0.035 in", "0.045 in", "3/64 in") if metal == "aluminum" else ("0.030 in", "0.035 in", "0.045 in")
+    for thickness, position in itertools.product(
+        ("1/16 in", "1/8 in", "3/16 in", "1/4 in", "3/8 in", "1/2 in", "1 in"),
+        ("flat", "horizontal", "vertical-up", "vertical-down", "overhead"),
+    ):
+        job = {"wire_material": metal, "thickness": thickness, "position": position, **gas_typed(gas)}
+        said = why(ask(**job, wind="still", service="other", machine_distance="5 ft"), "solid-wire")
+        forward = said["sureness"] in (ENGLISH["sure.good"], ENGLISH["sure.change"])
+        if forward and "thin" in said["why"].lower():
+            continue  # aluminum, said to be easier with pulse
+        assert forward == settings_answers(job, wires), (job, said)
+
+
+def settings_link(**typed):
+    links = re.findall(r'href="(settings\?[^"]+)"', page(**typed))
+    return urllib.parse.parse_qs(urllib.parse.urlsplit(links[0]).query) if links else {}
+
+
+def test_welder_s_own_gas_goes_along_to_settings_and_back():
+    typed = {"thickness": "1/2 in", "wind": "still", **gas_typed("8")}
+    assert settings_link(**typed)["carbon_dioxide"] == ["8 %"]
+    assert "gas" not in settings_link(thickness="1/8 in", wind="still")
+    body = html.unescape(walking.reply("/settings", list({"thickness": "1/4 in", **gas_typed("8")}.items())).body)
+    (back,) = re.findall(r'href="process-choice\?([^"]+)"', body)
+    assert urllib.parse.parse_qs(back)["carbon_dioxide"] == ["8 %"]
+
+
+def test_other_gas_is_named_in_the_words_of_the_link():
+    typed = {"thickness": "1/2 in", "wind": "still"}
+    assert settings_link(**typed)["carbon_dioxide"] == ["10 %"]
+    assert "with argon and 10 % CO₂?" in page(**typed).replace("\u00a0", " ")
+
+
+def test_what_the_weld_carries_is_asked_early_and_what_is_taken_is_said():
+    names = [field.name for field in process_choice.CALCULATOR.fields]
+    assert names.index("service") == 2
+    assert ENGLISH["note.service"] in ask(**PLATE)["notes"]
+    assert ENGLISH["note.service"] not in ask(**PLATE, service="other")["notes"]
+
+
 # ---------------------------------------------------------------- what it never says
 
 

@@ -74,12 +74,12 @@ FLOWS = (
     ("helium-mix", 35.0 * _FT3_PER_H, 40.0 * _FT3_PER_H, 50.0 * _FT3_PER_H),
 )
 
-# Stainless where the gas is not told: argon with 2 % carbon dioxide. More than 5 % leaves carbon in the weld, which
-# then rusts; from memory. Second route: the textbook's ranges of stainless (Modern Welding) are with helium mix or
-# argon with up to 5 % oxygen.
-STAINLESS_MIX = 0.02  # taken where the gas is not told
-
 # The wires a truck may carry, for naming a nearest one.
 WIRES = (0.023 * _INCH, 0.030 * _INCH, 0.035 * _INCH, 0.045 * _INCH, 0.0625 * _INCH)
+
+# Filler taken on 5083, 5086 and 5456 where none is told: Mathers, The welding of aluminium and its alloys, table 3.3, has
+# 5356 and 5183 (published, seen); that 5556 serves too: from memory. Most trucks with aluminum carry 5356; common
+# practice.
+MAGNESIUM_FILLER = "5356"
 
 CODE_STARTS = 0.125 * _INCH  # AWS D1.1 is meant for thicker steel, D1.3 for sheet; standard, seen quoted

@@ -36,7 +36,7 @@ ENGLISH = {
     "field.machine_distance": "Machine to weld",
     "hint.machine_distance": "As the gun or lead would lie. Blank: close enough.",
     "field.service": "The weld",
-    "option.service.structural": "Carries load, or is under a code",
+    "option.service.structural": "Carries load, or under a code",
     "option.service.other": "Light work: neither",
     "option.gas.": "The usual: 75/25 for steel",
     "field.solid_wire": "Solid wire and gas",

@@ -197,7 +197,6 @@ def _dialled(trial: Trial, machine: Machine) -> Message:
     dialled = say(
         "settings.dial-machine" if trial.drop else "settings.dial-gun",
         voltage=Measured(trial.voltage + trial.drop, "voltage", 3),
-        mode=say("settings.mode." + trial.mode),
         current=Measured(trial.current, "current", 3),
     )
     own = machine.words(trial.feed, trial.voltage, trial.drop)

@@ -239,7 +239,7 @@ def test_spray_is_not_pushed_through_thin_plate():
 def test_leg_too_small_for_the_wire_is_said():
     answer = ask(thickness="1/8 in", leg="1/16 in")
     assert answer["verdict"] == "unclear"
-    assert "larger bead than your leg" in whole(answer)
+    assert "a larger bead than your leg" in whole(answer)
     assert value(answer, "leg") > 1 / 16
 
 

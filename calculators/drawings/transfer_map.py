@@ -9,9 +9,9 @@ if TYPE_CHECKING:
     Shape = tuple[str, tuple[int, ...], str, object]
     Region = tuple[Message, int, tuple[tuple[float, float, float], ...]]
 
-_HEIGHT = 264
+_HEIGHT = 296
 _LEFT, _RIGHT = 62, 332
-_TOP, _BOTTOM = 34, 238
+_TOP, _BOTTOM = 50, 254
 _GRID = (15.0, 20.0, 25.0, 30.0, 35.0)
 _BESIDE = 6
 _CLEAR = 14  # between the point and what is written beside it
@@ -56,8 +56,11 @@ def draw(
     if tag is not None:
         at_left = x > (_LEFT + _RIGHT) // 2
         shapes.append(("text", (x - _CLEAR if at_left else x + _CLEAR, y - _BESIDE), "end" if at_left else "", tag))
-    shapes += _along(x, (x_of(least), x_of(most)), _BOTTOM + TEXT_HEIGHT - 2, _CURRENT_WIDTH, _currents(point, feeds))
-    shapes += _along(x, (x_of(least), x_of(most)), _TOP - _BESIDE, _FEED_WIDTH, _feeds(point, feeds, unit))
+    ends = (x_of(least), x_of(most))
+    below = (_BOTTOM + TEXT_HEIGHT - 2, _BOTTOM + 2 * TEXT_HEIGHT - 2)
+    above = (_TOP - _BESIDE, _TOP - _BESIDE - TEXT_HEIGHT)
+    shapes += _along(x, ends, below, _CURRENT_WIDTH, _currents(point, feeds))
+    shapes += _along(x, ends, above, _FEED_WIDTH, _feeds(point, feeds, unit))
     return Drawing("transfer_map", WIDTH, _HEIGHT, title, description, tuple(shapes))
 
 
@@ -92,7 +95,12 @@ def _name(
     if point[0] > start and abs(point[1] - y + _BESIDE) < TEXT_HEIGHT:  # the line to the left would cross it
         y += -TEXT_HEIGHT if lowest else TEXT_HEIGHT
     limit = _RIGHT if lowest else right  # beside the lowest region the paper is empty
-    return [("text", (start, y), "", name)] if start + width <= limit else []
+    if start + width <= limit:
+        return [("text", (start, y), "", name)]
+    end = right - _BESIDE  # too narrow: the name stands out of it to the left
+    if end - width - _BESIDE < point[0] < end + _BESIDE:
+        end = point[0] - _CLEAR
+    return [("text", (end, y), "end", name)] if end - width >= _LEFT else []
 
 
 def _voltages(y: int, voltage: float) -> "list[Shape]":
@@ -107,13 +115,16 @@ def _voltages(y: int, voltage: float) -> "list[Shape]":
     return shapes
 
 
-def _along(x: int, ends: tuple[int, int], y: int, width: int, labels: tuple[Measured, ...]) -> "list[Shape]":
-    """Return the labels of an axis: the point's, and those of its ends that it leaves room for."""
+def _along(
+    x: int, ends: tuple[int, int], rows: tuple[int, int], width: int, labels: tuple[Measured, ...]
+) -> "list[Shape]":
+    """Return the labels of an axis: the point's, and those of its ends, in the outer row where it is in their way."""
     half = width // 2
     middle = min(max(x, ends[0] + half), ends[1] - half)
-    shapes: list[Shape] = [("text", (middle, y), "middle", labels[1])]
-    if middle - half > ends[0] + width:
-        shapes.append(("text", (ends[0], y), "", labels[0]))
-    if middle + half < ends[1] - width:
-        shapes.append(("text", (ends[1], y), "end", labels[2]))
-    return shapes
+    first = rows[0] if middle - half > ends[0] + width else rows[1]
+    last = rows[0] if middle + half < ends[1] - width else rows[1]
+    return [
+        ("text", (middle, rows[0]), "middle", labels[1]),
+        ("text", (ends[0], first), "", labels[0]),
+        ("text", (ends[1], last), "end", labels[2]),
+    ]

@@ -188,3 +188,4 @@ ENGLISH.update(truck_gas.ENGLISH)
 ENGLISH.update(machine_fields.ENGLISH)
 ENGLISH.update(machine_fields.VOLTAGE_ENGLISH)
 ENGLISH["field.wire_material"] = "Metal"
+ENGLISH["field.filler_alloy"] = "Filler (the wire's alloy)"

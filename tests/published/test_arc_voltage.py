@@ -167,3 +167,48 @@ def test_pulse_and_unknown_gases_have_no_usual_voltage():
 def test_a_wire_the_textbook_does_not_have_is_refused():
     with pytest.raises(ranges.OutOfRange):
         voltage_lines.usual_voltage("aluminum", "argon", "spray", 150.0, 2.4e-3)
+
+
+# ---------------------------------------------------------------- which line, and how wide
+
+
+@pytest.mark.parametrize("share", (0.02, 0.05))
+def test_stainless_sprayed_with_up_to_5_per_cent_goes_by_the_textbook(share):
+    """Modern Welding (2020), figure 8-17: 0.035 in wire 24 V at 180 A, 29 V at 255 A. Standing: published, seen."""
+    for amperes, volts in ((180.0, 24.0), (255.0, 29.0)):
+        assert usual("stainless", MIX, "spray", amperes, 0.035 * INCH, share)[1] == pytest.approx(volts)
+
+
+def test_stainless_with_more_has_no_spray_line():
+    """More than 5 % carbon dioxide is not sprayed on stainless. Standing: from memory."""
+    assert voltage_lines.usual_voltage("stainless", MIX, "spray", 220.0, 1.0e-3, 0.06) is None
+
+
+def test_mild_steel_sprayed_with_5_per_cent_keeps_its_own_line():
+    """20 + 0.03 x 255 + 10 x 0.05 is 28.15 V, by hand; the textbook's corner is of stainless. Common practice."""
+    assert steel("spray", 255.0, 0.05)[1] == pytest.approx(28.15)
+
+
+def test_carbon_dioxide_alone_is_run_half_a_volt_wider_either_way():
+    """Shop rules 16 + 0.04 I and 14 + 0.05 I for it, each 2 V either way; 1.5 V with a mix. Common practice."""
+    low, middle, high = steel("short-circuit", 100.0, 1.0, "carbon-dioxide")
+    assert (middle - low, high - middle) == (pytest.approx(2.0), pytest.approx(2.0))
+    low, middle, high = steel("short-circuit", 100.0)
+    assert (middle - low, high - middle) == (pytest.approx(1.5), pytest.approx(1.5))
+    low, middle, high = steel("globular", 250.0, 1.0, "carbon-dioxide")
+    assert (middle - low, high - middle) == (pytest.approx(3.0), pytest.approx(3.0))
+
+
+def test_share_of_carbon_dioxide_is_the_gas_s_own():
+    """Helium mix 90 He, 7.5 Ar, 2.5 CO2 (Modern Welding, 2020; published, seen); argon and argon-oxygen have none."""
+    given = (("helium-mix", 0.025), ("carbon-dioxide", 1.0), ("argon", 0.0), ("argon-oxygen", 0.0), (MIX, 0.18))
+    for gas, share in given:
+        assert voltage_lines.carbon_dioxide_share(gas, 0.18) == share
+
+
+def test_corners_hold_beyond_themselves():
+    """A line never leaves its published range of volts: 0.035 in stainless stays within 24 and 29 V."""
+    for amperes, volts in ((120.0, 24.0), (300.0, 29.0)):
+        assert usual("stainless", "argon-oxygen", "spray", amperes, 0.035 * INCH)[1] == pytest.approx(volts)
+    low, _, high = usual("stainless", "argon-oxygen", "spray", 217.5, 0.035 * INCH)
+    assert (low, high) == (pytest.approx(24.5), pytest.approx(28.5))

@@ -214,3 +214,46 @@ def test_wanted_current_goes_with_thickness_and_then_stays(metal):
     assert starting_current.wanted_current(metal, 0.25 * INCH, "flat") == pytest.approx(
         starting_current.wanted_current(metal, 1.0 * INCH, "flat")
     )
+
+
+# ---------------------------------------------------------------- where a setting starts, by hand
+
+
+@pytest.mark.parametrize(
+    ("metal", "position", "amperes"),
+    [
+        ("mild-steel", "flat", 125.0),
+        ("mild-steel", "vertical-up", 112.5),
+        ("mild-steel", "vertical-down", 125.0),
+        ("stainless", "horizontal", 106.25),
+        ("stainless", "vertical-up", 95.625),
+        ("stainless", "overhead", 95.625),
+        ("aluminum", "overhead", 112.5),
+    ],
+)
+def test_an_eighth_wants(metal, position, amperes):
+    # 125 A, x 0.85 on stainless, x 0.9 uphill and overhead, and a quarter either way. Standing: common practice.
+    low, middle, high = starting_current.wanted_current(metal, 0.125 * INCH, position)
+    assert (low, middle, high) == pytest.approx((0.75 * amperes, amperes, 1.25 * amperes))
+
+
+@pytest.mark.parametrize(
+    ("metal", "amperes", "position", "wire"),
+    [
+        # AWS C5.6 (from memory): 0.045 in 100 to 225 A, 175 uphill; 0.035 in from 75, 0.030 in from 50 A. Stretched to
+        # 1.3 and 0.75 of it: common practice.
+        ("mild-steel", 260.0, "flat", 0.045),
+        ("mild-steel", 260.0, "overhead", None),
+        ("mild-steel", 230.0, "overhead", 0.045),
+        ("mild-steel", 76.0, "flat", 0.035),
+        ("mild-steel", 57.0, "flat", 0.030),
+        ("mild-steel", 38.0, "flat", 0.023),
+        ("mild-steel", 22.0, "flat", None),
+        ("stainless", 76.0, "flat", 0.035),
+        ("stainless", 49.0, "flat", 0.030),
+        ("aluminum", 100.0, "flat", None),
+    ],
+)
+def test_nearest_wire_is_one_that_runs_there(metal, amperes, position, wire):
+    found = starting_current.nearest_wire(metal, amperes, position)
+    assert (found and round(found / INCH, 4)) == wire

@@ -260,3 +260,66 @@ def test_a_gas_that_nothing_is_known_of_leaves_it_unclear(metal, gas):
     assert transfer_limits.transition_current(metal, 1.0e-3, gas) is None
     assert voltage_lines.usual_voltage("mild-steel", gas, "spray", 250.0, 1.0e-3) is None
     assert transfer_limits.mode_at("mild-steel", 1.0e-3, gas, 150.0, 20.0)[0] == "unclear"
+
+
+# --- Borders, by hand: 0.035 in, 75/25, 130 A: 12.5 + 0.04 x 130 + 3 x 0.25 + 1.5 = 19.95 V. Lines: common practice
+
+
+@pytest.mark.parametrize(
+    ("amperes", "volts", "found"),
+    (
+        (130.0, 19.94, "short-circuit"),
+        (130.0, 19.96, "unclear"),
+        (130.0, 21.94, "unclear"),
+        (130.0, 21.96, "globular"),
+        (175.0, 18.0, "short-circuit"),
+        (175.2, 18.0, "unclear"),
+        (200.0, 18.0, "unclear"),
+        (202.0, 18.0, "unclear"),
+    ),
+)
+def test_a_border_is_a_band_from_its_first_ampere_and_tenth_of_a_volt(amperes, volts, found):
+    """Short-circuit of 0.035 in wire ends at 175 A (AWS C5.6; from memory)."""
+    assert transfer_limits.mode_at("mild-steel", 0.889e-3, MIX, amperes, volts)[0] == found
+
+
+@pytest.mark.parametrize(
+    ("amperes", "volts", "found"),
+    (
+        (177.0, 26.0, "spray"),
+        (176.0, 26.0, "unclear"),
+        (149.0, 26.0, "unclear"),
+        (148.0, 26.0, "globular"),
+        (180.0, 23.41, "spray"),
+        (180.0, 23.39, "unclear"),
+        (180.0, 21.0, "unclear"),
+    ),
+)
+def test_spray_begins_above_both_of_its_borders(amperes, volts, found):
+    """0.035 in in argon with oxygen: 165 A (AWS Welding Handbook; from memory), 90 to 107 % of it. 23.4 V by hand."""
+    assert transfer_limits.mode_at("mild-steel", 0.889e-3, "argon-oxygen", amperes, volts)[0] == found
+
+
+def test_borders_have_their_middles():
+    """Half of 2 V and of 15 % of 175 A up, half of 2 V under the usual spray of 20 + 0.03 x 200 - 2 V: by hand."""
+    borders = transfer_limits.borders_at("mild-steel", 0.889e-3, "argon-oxygen", 130.0)
+    found = {name: (low, middle, high) for name, low, middle, high in borders}
+    assert found["shorting"] == pytest.approx((19.2, 20.2, 21.2))
+    assert found["short-circuit-top"] == pytest.approx((175.0, 188.125, 201.25))
+    assert found["transition"] == pytest.approx((148.5, 165.0, 176.55))
+    borders = transfer_limits.borders_at("mild-steel", 0.889e-3, "argon-oxygen", 200.0)
+    assert borders[3][1:] == pytest.approx((22.0, 23.0, 24.0))
+    assert [each[0] for each in borders] == ["shorting", "short-circuit-top", "transition", "spray-arc"]
+
+
+def test_shorting_stays_where_the_wire_s_range_ends():
+    """At 175 A in 75/25: 12.5 + 7 + 0.75 + 1.5 = 21.75 V, by hand, and no more at 250 A."""
+    for amperes in (175.0, 250.0):
+        assert transfer_limits.borders_at("mild-steel", 0.889e-3, MIX, amperes)[0][1] == pytest.approx(21.75)
+
+
+def test_wire_too_thick_to_short_has_the_border_of_225_amperes():
+    """1/16 in in 75/25: 12.5 + 0.04 x 225 + 0.75 + 1.5 = 23.75 V, by hand; no top of its own."""
+    borders = transfer_limits.borders_at("mild-steel", 0.0625 * INCH, MIX, 300.0)
+    assert [each[0] for each in borders] == ["shorting"]
+    assert borders[0][1] == pytest.approx(23.75)

@@ -16,7 +16,7 @@ ENGLISH = {
     "field.current": "Current",
     "hint.current": "For the usual voltage.",
     "field.lead_resistance": "Resistance of the leads",
-    "hint.lead_resistance": "Both ways. With the current it gives what is lost.",
+    "hint.lead_resistance": "There and back, in thousandths of an ohm: from Lead drop. With the current it gives what is lost.",
     "field.transfer_mode": "Transfer",
     "option.transfer_mode.short-circuit": "Short-circuit",
     "option.transfer_mode.globular": "Globular",

@@ -147,6 +147,7 @@ def test_low_hydrogen_rods_are_kept_as_the_code_says():
         (lambda: process_limits.wind_state(1.0, 60.0), "highest"),
         (lambda: process_limits.rod_diameter("e6013", 0.0001), "thickness"),
         (lambda: process_limits.rod_current("e6013", 0.0001, 0.01), "diameter"),
+        (lambda: process_limits.rod_current("e6013", 0.006, 0.01), "diameter"),
         (lambda: process_limits.rod_current("e6013", 0.0032, float("nan")), "thickness"),
     ],
 )

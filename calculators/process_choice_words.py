@@ -212,7 +212,7 @@ ENGLISH = {
     "working.up": "{low} and more",
     "working.start": "Start current = ({low} + {high}) ÷ 2 = {start}",
     "working.start-sheet": "Start current = low end, {start}: sheet up to 10 gauge",
-    "note.service": "For a weld that carries load: low-hydrogen rod, no downhill. Choose light work above where it is.",
+    "note.service": "For a weld that carries load, or under a code. Choose light work above where it is.",
     "caution.metal-id": "Chain, hooks, wheels, drums, cylinders, vessels, frames, springs: no process makes these yours to weld. Ask which metal first.",
     "caution.high-wind": "In a high wind D1.1 stops every process, and sparks travel.",
     "caution.zinc": "Zinc fume makes you ill: off before the arc, air moving, mask on.",

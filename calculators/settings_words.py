@@ -110,7 +110,7 @@ ENGLISH = {
     "remedy.butt": "Open the gap over backing, weld both sides, or bevel.",
     "doubt.leg": "a larger bead than your leg",
     "remedy.leg": "Take thinner wire, or less feed.",
-    "doubt.alloy": "4043 is brittle on 5083 and its like",
+    "doubt.alloy": "4043 is brittle on 5083 or 5086",
     "remedy.alloy": "Find out the alloy and choose it above. Boats and trailers are often of these: they take 5356, 5183 or 5556.",
     "doubt.silicon": "4043 is brittle on 5052",
     "remedy.silicon": "Take 5356, 5183 or 5556.",

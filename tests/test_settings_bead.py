@@ -186,3 +186,18 @@ def test_area_of_a_pass_by_hand():
     assert area["low"] == pytest.approx(fastest, rel=1e-6)
     told = number(link("joint-fill", thickness="1/2 in", joint="single-v", **SPRAY)["largest_bead"])
     assert area["high"] == pytest.approx(0.6 * told * told, rel=1e-4)
+
+
+def test_short_circuit_lays_a_quarter_inch_at_most():
+    # Common practice: the wire would lay more at the slowest a hand goes uphill.
+    job = {"thickness": "1/4 in", "position": "vertical-up", "wire_diameter": "0.045 in", "leg": "3/8 in"}
+    assert number(link("joint-fill", **job)["largest_bead"]) == pytest.approx(0.25)
+    assert ask(**job)["passes"]["value"] == 3  # (0.375 / 0.25)^2 is 2.25
+
+
+def test_joint_fill_is_told_joint_wire_and_gas():
+    told = link("joint-fill", thickness="1/8 in", wire_diameter="0.045 in")
+    assert (told["joint"], told["wire_and_gas"]) == ("fillet", "solid-argon-25-carbon-dioxide")
+    assert number(told["leg"]) == pytest.approx(0.125)
+    plain = ask(thickness="1/8 in", wire_diameter="0.045 in")
+    assert number(told["largest_bead"]) == pytest.approx(plain["leg"]["high"], rel=1e-4)

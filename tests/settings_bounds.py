@@ -63,6 +63,7 @@ PASSES: dict[str, tuple[Bounds | None, Bounds, Bounds, Bounds, Bounds]] = {
     "thick plate and nothing but 75/25": ((0.1875, 0.3125), (1, 1), *_SPRAY),
     "boat seam, filler not told": ((0.25, 0.25), (1, 1), *_ALUMINUM),
     "half-inch on a 250 A machine with 90/10": ((0.1875, 0.3125), (1, 1), *_SPRAY),
+    "stepless knob at the end of long leads": ((0.125, 0.1875), (1, 1), *_EIGHTH),
     "gate hinge, uphill": ((0.25, 0.25), (1, 1), *_UPHILL),
     "trailer tongue, uphill": ((0.1875, 0.25), (1, 1), *_UPHILL),
 }

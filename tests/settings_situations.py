@@ -320,6 +320,15 @@ SITUATIONS: tuple[tuple[str, str, str, str, Bounds, Bounds, tuple[str, ...]], ..
         ("How warm first?",),
     ),
     (
+        "stepless knob at the end of long leads",
+        "the knob is told for the volts at the gun and 3 V more, not for those at the gun",
+        "thickness=1/8 in; lead_voltage_drop=3 V; voltage_control=knob; voltage_dial=1=15 9=27 V",
+        "Short-circuit",
+        (94, 156),
+        (15.5, 19.5),
+        ("on the machine", "5.2"),
+    ),
+    (
         "gate hinge, uphill",
         "0.045 in wire ends at 175 A uphill, little for 1/4 in, and a welder would bevel",
         "thickness=1/4 in; position=vertical-up; wire_diameter=0.045 in",

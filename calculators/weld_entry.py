@@ -95,7 +95,8 @@ def _answer(given: Given) -> Answer:
     weld = _Weld(given)
     results: list[object] = []
     if weld.energy is None:
-        results.append(Words("heat_input", say("weld-entry.no-heat", missing=_listed(weld.missing))))
+        results.append(Words("heat_input", say("weld-entry.no-heat")))
+        results.append(Words("missing", _listed(weld.missing)))
     else:
         heat = weld.energy * given.number("thermal_efficiency")
         results += [Number("heat_input", heat), Number("arc_energy", weld.energy)]

@@ -29,7 +29,7 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "dial.": ("twice", "count", "pair", "unit", "range", "order", "volts-order", "place"),
     "log.": ("versions", "newer"),
     "log.by.": log_page.NARROWED_BY,
-    "log.exchange.": ("none", "waiting", "done", "sending"),
+    "log.exchange.": ("none", "waiting", "alone", "sending"),
     "log.import.": ("done", "spoilt"),
     "log.persist.": ("yes", "no", "unknown"),
     "log.reason.": log_page.REASONS,

@@ -34,7 +34,7 @@ def log(context: Context) -> str:
 
 
 def _sending(words: _Words) -> str:
-    state = 'role="status" data-exchange' + words.given(("none", "waiting", "done", "sending"), "log.exchange.")
+    state = 'role="status" data-exchange' + words.given(("none", "waiting", "alone", "sending"), "log.exchange.")
     state += words.given(REASONS, "log.reason.")
     button = tag("button", words("log.send"), 'type="button" data-send')
     crew = tag("a", words("crew.title"), 'class="action" href="crew"')

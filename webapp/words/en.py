@@ -191,7 +191,7 @@ WORDS = {
     "log.state.needs-you": "Needs you: the server refused it:",
     "log.exchange.none": "Everything on this phone is on the server too.",
     "log.exchange.waiting": "# not on the server yet.",
-    "log.exchange.done": "Sent.",
+    "log.exchange.alone": "On this phone alone: it is in no crew.",
     "log.exchange.sending": "Sending.",
     "log.reason.no-signal": "No answer from the server. It will be tried again by itself.",
     "log.reason.portal": "Something between here and the server answered in its place: a sign-in page, perhaps. Nothing was lost.",

@@ -1,8 +1,10 @@
 // @ts-check
 // The list of what was run: a page at a time from an index, narrowed, sent, exported.
+import { recall } from '../memory.js';
 import { allPhotos, everything, fact, page, store, valuesOf, waitingOf } from './database.js';
 import { csvOf, exported, imported } from './file.js';
 import { count, exchangeNow, reason, whenExchanged } from './sending.js';
+import { PAIRED } from './unsent.js';
 
 const A_PAGE = 30;
 
@@ -104,9 +106,11 @@ function fill(item, row, state, problem) {
 function watchState(shown) {
   const say = async () => {
     const left = await count();
-    const why = reason ? shown.dataset[reason.replace(/-(.)/g, (_, letter) => letter.toUpperCase())] : '';
-    const here = (left ? shown.dataset.waiting : shown.dataset.none)?.replace('#', String(left));
-    shown.textContent = [reason === 'sending' ? '' : reason === 'pair' || !reason ? (left ? here : reason ? '' : here) : here, why].filter(Boolean).join(' ');
+    if (!recall(PAIRED)) return void (shown.textContent = shown.dataset.alone ?? '');
+    if (reason === 'sending') return void (shown.textContent = shown.dataset.sending ?? '');
+    const why = shown.dataset[reason.replace(/-(.)/g, (_, letter) => letter.toUpperCase())] ?? '';
+    const here = (left ? shown.dataset.waiting : shown.dataset.none)?.replace('#', String(left)) ?? '';
+    shown.textContent = `${here} ${why}`.trim();
   };
   whenExchanged(say);
   say();

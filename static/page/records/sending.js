@@ -34,7 +34,7 @@ export async function count() {
 /** Exchange now, unless this phone is in no crew; again by itself after a failure. @param {boolean} [asked] by the reader */
 export async function exchangeNow(asked = false) {
   const left = await count();
-  if (!recall(PAIRED)) return told(asked ? 'pair' : '');
+  if (!recall(PAIRED)) return told('');
   if (running) return;
   running = true;
   window.clearTimeout(timer);

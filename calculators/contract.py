@@ -124,7 +124,7 @@ class Choice(Field):
 class Text(Field):
     """A few words typed by the reader, kept and shown as typed, at most `longest` characters.
 
-    `examples` : texts that it takes, where it does not take just any.
+    `examples` : texts that it takes, where it does not take just any; `presets` : those of them that can be tapped.
     """
 
     kind = "text"
@@ -137,10 +137,12 @@ class Text(Field):
         when: tuple[str, tuple[str, ...]] | None = None,
         hint: bool = False,
         examples: tuple[str, ...] = (),
+        presets: tuple[str, ...] = (),
     ) -> None:
         super().__init__(name, optional, when, hint)
         self.longest = longest
         self.examples = examples
+        self.presets = presets
 
 
 class Rows(Field):

@@ -189,8 +189,21 @@ def test_english_page_is_full_of_plain_sentences():
 
 # ---------------------------------------------------------------- what goes into a sentence
 
-# Text that a sentence may take as it is: what the reader typed, names of units and options, readings offered.
-TYPED_OR_NAMED = {"unit", "units", "options", "first", "second", "remark", "mark", "before", "after", "example"}
+# Text that a sentence may take as it is: what the reader typed, names of units and options, readings offered,
+# symbols of what is in a metal.
+TYPED_OR_NAMED = {
+    "unit",
+    "units",
+    "options",
+    "first",
+    "second",
+    "remark",
+    "mark",
+    "before",
+    "after",
+    "example",
+    "analysis",
+}
 
 
 def _pieces(message: Message) -> Iterator[tuple[Message, str, object]]:

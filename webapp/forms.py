@@ -1,7 +1,7 @@
 """A calculator's declaration and what was typed -> its form, with the errors beside their fields."""
 
 from calculators import asking, numerals, reading, units
-from calculators.contract import UNKNOWN, Calculator, Choice, Field, Given, Message, Quantity, Rows, say
+from calculators.contract import UNKNOWN, Calculator, Choice, Field, Given, Message, Quantity, Rows, Text, say
 from webapp.catalogue import Context, has, sentence
 from webapp.markup import escape, query, tag
 
@@ -201,6 +201,9 @@ def _entry(filled: Filled, field: Field, name: str, typed: str, unit: str) -> st
     out += tag("div", box, 'class="entry"')
     if isinstance(field, Quantity):
         out += _presets(filled, field, name) + _timer(filled, field, name)
+    elif isinstance(field, Text):
+        buttons = [_preset(name, escape(text), escape(text), "", tag("code", escape(text))) for text in field.presets]
+        out += _group(filled, field, "".join(buttons))
     return out
 
 
@@ -250,6 +253,10 @@ def _presets(filled: Filled, field: Quantity, name: str) -> str:
         )
     if field.may_be_unknown:
         buttons += _preset(name, UNKNOWN, UNKNOWN, "", filled.text(say("form.unknown")))
+    return _group(filled, field, buttons)
+
+
+def _group(filled: Filled, field: Field, buttons: str) -> str:
     if not buttons:
         return ""
     label = filled.text(say("form.presets", label=reading.label(filled.calculator, field)))

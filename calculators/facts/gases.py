@@ -20,6 +20,7 @@ GASES = (
     ("hydrogen", "H", 0.00201588, 0.0852049, 8.797e-6),
     ("nitrogen", "N", 0.02801348, 1.18510, 17.573e-6),
 )
+SIGNS = ("Ar", "CO₂", "O₂", "He", "H₂", "N₂")  # of these, as a welder reads them
 AIR_DENSITY = 1.22554  # [kg/m3] at 15 degC and 1 atm, dry
 
 # A bound is (low, whether low itself counts, high), % by volume; a gas without one is not in the mix.

@@ -1,0 +1,348 @@
+"""Filler name: a classification read part by part, two of them compared, or which part of it is wrong.
+
+The reading is in filler_grammar.py, the tables in facts/fillers.py and facts/fillers_alloy.py.
+"""
+
+from calculators import filler_name_sources, units
+from calculators.contract import (
+    Answer,
+    Calculator,
+    Given,
+    Measured,
+    Message,
+    Next,
+    Number,
+    Plain,
+    Refusal,
+    Table,
+    Text,
+    Words,
+    say,
+)
+from calculators.facts import fillers, fillers_alloy, gases
+from calculators.filler_grammar import Class, Fault, Reading
+from calculators.filler_name_words import ENGLISH
+
+_ANALYSES = fillers.ANALYSES + fillers_alloy.ANALYSES
+_ORDER = (
+    "process", "strength", "tensile", "toughness", "position", "condition", "form", "covering", "usability", "impact",
+    "tough", "coating", "gas", "older", "type", "base", "variant", "procedure", "nuclear", "hydrogen", "moisture",
+)  # fmt: skip
+_STAINLESS = ("A5.4", "A5.9")
+_WIRES = {"A5.18": "mild-steel", "A5.28": "mild-steel", "ISO 14341-A": "mild-steel", "ISO 14341-B": "mild-steel"}
+_WIRES.update({"A5.9": "stainless", "A5.10": "aluminum"})
+_FILLET = ("60-ksi", "70-ksi", "80-ksi", "90-ksi", "100-ksi", "110-ksi")
+
+
+# ---------------------------------------------------------------- what a part means
+
+
+class Meaning:
+    """What the parts of one class mean, and the strengths that follow, [Pa]."""
+
+    def __init__(self, found: Class) -> None:
+        self.found = found
+        self.system = found.system
+        self.tensile = self.yield_ = self.most = 0.0
+        self.fahrenheit: float | None = None
+        self._strengths()
+        self.parts = [(part, symbol, self._meaning(part, symbol)) for part, symbol in found.parts]
+        self.toughness = self._toughness()
+
+    def _strengths(self) -> None:
+        symbol = self.found.symbol("strength")
+        if self.system[0] == "I":
+            table = fillers.ISO_A_STRENGTH if self.system[-1] == "A" else fillers.ISO_B_STRENGTH
+            for mark, yield_, least, most in table:
+                if mark == symbol:
+                    self.yield_, self.tensile, self.most = yield_ * 1e6, least * 1e6, most * 1e6
+            return
+        for symbols, ksi in fillers.TENSILE:
+            if symbol in symbols.split(" "):
+                self.tensile = units.to_coherent(ksi, "ksi")
+                for systems, rows in fillers.YIELD:
+                    if self.system in systems.split(" ") and not self._is_military():
+                        self.yield_ = units.to_coherent(dict(rows)[ksi], "ksi")
+
+    def says(self, part: str, symbol: str) -> object:
+        """Return what two names are compared by: the symbol, or the value where symbols of one value differ."""
+        if part == "strength":
+            return self.tensile, self.yield_, self.most
+        return self.fahrenheit if part == "toughness" else symbol
+
+    def _is_military(self) -> bool:
+        return self.found.symbol("covering") == "8M" or self.found.symbol("type") in ("M", "M1")
+
+    def _meaning(self, part: str, symbol: str) -> Message:
+        if part == "strength":
+            return self._strength()
+        if part == "type":
+            return self._type(symbol)
+        if part == "hydrogen":
+            return say("filler-name.hydrogen", most=Plain(float(symbol[1:])))
+        if part == "gas" and self.system[0] == "I" and symbol not in ("M", "C"):
+            return _gas_group(symbol)
+        if part == "impact":
+            return _impact(symbol, "47" if self.system[-1] == "A" else "27")
+        if part == "tough":
+            symbol = self.system + symbol
+        if part == "covering" and self.found.symbol("position") == "2" and symbol in ("0", "2", "7"):
+            symbol = "2" + symbol
+        if part == "variant" and self.system not in _STAINLESS:
+            symbol = "letter"
+        return say("filler-name." + part + "." + symbol)
+
+    def _strength(self) -> Message:
+        both = dict(_both("tensile", self.tensile) + _both("yield", self.yield_) + _both("most", self.most))
+        return say("filler-name.strength." + ("range" if self.most else "both" if self.yield_ else "tensile"), **both)
+
+    def _type(self, symbol: str) -> Message:
+        kind, bare = "alloy", symbol
+        if self.system in _STAINLESS:
+            kind = "stainless"
+        elif self.system in ("A5.10", "A5.15", "A5.21"):
+            kind = self.system
+        elif self.system == "A5.18":
+            kind = "A5.18"
+        elif self.system[0] == "I":
+            kind = "ISO-" + self.system[-1]
+            bare = symbol[1:] if kind == "ISO-B" else symbol
+        elif len(bare) > 1 and bare[-1] in "LH":
+            bare = bare[:-1]
+        if symbol in ("G", "GS", "Z", "SZ", "P1"):
+            return say("filler-name.open." + ("P1" if symbol == "P1" else "GS" if symbol == "GS" else "G"))
+        if kind == "A5.18" and self.found.symbol("form") == "C":
+            return say("filler-name.cored." + symbol)
+        analysis = _analysis(kind, "M" if bare == "M1" else bare)
+        for level, symbols in fillers.DEOXIDIZERS:
+            if kind in ("A5.18", "ISO-A", "ISO-B") and bare in symbols.split(" "):
+                return say("filler-name.deoxidizer." + level, analysis=analysis)
+        if kind == "alloy" or (kind[0] == "I" and analysis):
+            alloy = say("filler-name.alloy." + _family(bare), analysis=analysis)
+            return alloy if bare == symbol or kind != "alloy" else say("filler-name.alloy." + symbol[-1], alloy=alloy)
+        return say("filler-name.analysis", analysis=analysis)
+
+    def _toughness(self) -> Message | None:
+        for system, parts, symbols, fahrenheit in fillers.TOUGH:
+            own = "".join([self.found.symbol(part) for part in parts.split(" ")])
+            if system == self.system and own in symbols.split(" "):
+                self.fahrenheit = fahrenheit
+        if self.fahrenheit is None:
+            return None
+        return say(
+            "filler-name.toughness", celsius=_at(self.fahrenheit, "degC"), fahrenheit=_at(self.fahrenheit, "degF")
+        )
+
+
+def _at(fahrenheit: float, unit: str) -> Measured:
+    return Measured(units.to_coherent(fahrenheit, "degF"), "preheat_temperature", None, unit)
+
+
+def _both(name: str, value: float) -> tuple[tuple[str, object], ...]:
+    return (
+        (name + "_ksi", Measured(value, "strength", 3, "ksi")),
+        (name + "_mpa", Measured(value, "strength", 3, "MPa")),
+    )
+
+
+def _impact(symbol: str, joule: str) -> Message:
+    if symbol == "Z":
+        return say("filler-name.impact.none")
+    celsius = 20.0 if symbol in ("A", "Y") else -10.0 * float(symbol)
+    value = units.to_coherent(celsius, "degC")
+    fahrenheit = Measured(value, "preheat_temperature", None, "degF")
+    return say(
+        "filler-name.impact.at",
+        mark=joule,
+        celsius=Measured(value, "preheat_temperature", None, "degC"),
+        fahrenheit=fahrenheit,
+    )
+
+
+def _gas_group(symbol: str) -> Message:
+    character = say("gas-blend.character." + (symbol[:2] if symbol[0] == "M" else symbol[0]))
+    parts = []
+    for row in gases.GROUPS:
+        if row[0] == symbol:
+            for place in range(len(gases.GASES)):
+                low, _, high = row[1:][place]
+                if place == 0 and row[1] == gases.REST:
+                    parts.append(gases.SIGNS[0])
+                elif low > 0.0:
+                    span = str(int(low)) if low == int(low) else "0.5"
+                    span = "" if low == high else " " + span + "–" + str(int(high)) + " %"
+                    parts.append(gases.SIGNS[place] + span)
+    return say("filler-name.gas.group", character=character, analysis=", ".join(parts))
+
+
+def _family(symbol: str) -> str:
+    """Return what kind of low-alloy weld metal a suffix stands for."""
+    if "Ni" in symbol or symbol[0] == "C":
+        return "Ni"
+    if "Mo" in symbol:
+        return "A"
+    return "M" if symbol in ("1", "M") else symbol[0]
+
+
+def _analysis(kind: str, symbol: str) -> str:
+    for kinds, mark, analysis in _ANALYSES:
+        if kind in kinds.split(" ") and mark == symbol:
+            return analysis
+    return ""
+
+
+# ---------------------------------------------------------------- what is wrong
+
+
+def _refusal(field: str, fault: Fault) -> Refusal:
+    kind = "extra-may" if fault.kind == "extra" and fault.choices else fault.kind
+    shown: dict[str, object] = {"before": fault.before, "after": fault.typed, "mark": fault.standard}
+    shown["options"] = ", ".join(fault.choices)
+    if fault.part:
+        shown["part"] = say("filler-name.part." + fault.part)
+    return Refusal(field, say("filler-name.refusal." + kind, **shown))
+
+
+def _read(given: Given, field: str) -> Meaning | None:
+    if not given.has(field):
+        return None
+    reading = Reading(given.word(field))
+    if reading.found is None:
+        assert reading.fault is not None
+        raise _refusal(field, reading.fault)
+    return Meaning(reading.found)
+
+
+# ---------------------------------------------------------------- the answer
+
+
+def _answer(given: Given) -> Answer:
+    first, second = _read(given, "filler"), _read(given, "second_filler")
+    assert first is not None
+    both = [first] if second is None else [first, second]
+    results: list[object] = [_kind(first, "read")]
+    if second is not None:
+        results = [_differences(first, second), _kind(first, "read"), _kind(second, "second_read")]
+    for meaning, prefix in ((first, ""), (second, "second_")):
+        if meaning is not None and meaning.tensile:
+            results.append(Number(prefix + "tensile_strength", meaning.tensile, "strength", figures=3))
+            if meaning.yield_:
+                results.append(Number(prefix + "yield_strength", meaning.yield_, "strength", figures=3))
+    results.append(_table(both))
+    return Answer(
+        results=tuple(results),
+        working=tuple([line for each in both for line in _working(each)]),
+        notes=_notes(both),
+        cautions=(say("filler-name.caution"),),
+        sources=filler_name_sources.Sources([each.system for each in both]).sources,
+        next_questions=_next(first),
+    )
+
+
+def _kind(meaning: Meaning, name: str) -> Words:
+    kind = say("filler-name.kind." + meaning.system, mark=meaning.found.name)
+    return Words(name, kind)
+
+
+def _rows(meaning: Meaning) -> "list[tuple[str, str, Message]]":
+    rows = list(meaning.parts)
+    if meaning.toughness is not None:
+        rows.append(("toughness", "", meaning.toughness))
+    return rows
+
+
+def _differences(first: Meaning, second: Meaning) -> Words:
+    ours, theirs = _rows(first), _rows(second)
+    differ = []
+    for part in _ORDER:
+        mine = [first.says(each, symbol) for each, symbol, _ in ours if each == part]
+        other = [second.says(each, symbol) for each, symbol, _ in theirs if each == part]
+        if mine != other:
+            differ.append(say("filler-name.part." + part))
+    if not differ:
+        return Words("differ", say("filler-name.same"))
+    listed = differ[-1]
+    for place in range(len(differ) - 2, -1, -1):
+        listed = say("list.and" if place == len(differ) - 2 else "list.comma", first=differ[place], rest=listed)
+    return Words("differ", listed)
+
+
+def _table(both: list[Meaning]) -> Table:
+    columns = [say("filler-name.column.part")] + [
+        say("filler-name.column.named", mark=each.found.name) for each in both
+    ]
+    read = [_rows(each) for each in both]
+    rows = []
+    for part in _ORDER:
+        cells = []
+        for each in read:
+            cell = [(symbol, message) for name, symbol, message in each if name == part]
+            if not cell:
+                cells.append(say("filler-name.none"))
+            elif cell[0][0]:
+                cells.append(say("filler-name.cell", mark=cell[0][0], meaning=cell[0][1]))
+            else:
+                cells.append(cell[0][1])
+        if any(name == part for each in read for name, _, _ in each):
+            rows.append(tuple([say("filler-name.part." + part)] + cells))
+    return Table("parts", say("filler-name.table"), tuple(columns), tuple(rows))
+
+
+def _working(meaning: Meaning) -> list[Message]:
+    """Return how a name comes apart, and its strength in the other unit."""
+    lines: list[Message] = []
+    symbols = " + ".join([symbol for _, symbol in meaning.found.parts])
+    lines.append(say("filler-name.working.parts", mark=meaning.found.name, after=symbols, unit=meaning.system))
+    if meaning.tensile:
+        id = "european" if meaning.system[0] == "I" else "american"
+        lines.append(say("filler-name.working." + id, **dict(_both("tensile", meaning.tensile))))
+    return lines
+
+
+def _notes(both: list[Meaning]) -> tuple[Message, ...]:
+    notes = []
+    for id, wanted in (
+        ("polarity", lambda each: each.found.symbol("form") in ("S", "C") or each.system in ("A5.9", "A5.10") or each.system[0] == "I"),
+        ("gas", lambda each: each.system in ("A5.20", "A5.29") and each.found.symbol("usability") in ("1", "2", "5", "9", "12") and not each.found.symbol("gas")),
+        ("older", lambda each: each.system == "A5.18" and each.found.symbol("type") == "5"),
+        ("strength", lambda each: not each.tensile and each.system not in ("A5.15", "A5.21")),
+    ):  # fmt: skip
+        if any(wanted(each) for each in both):
+            notes.append(say("filler-name.note." + id))
+    return tuple(notes)
+
+
+def _next(meaning: Meaning) -> tuple[Next, ...]:
+    found, questions = meaning.found, []
+    strength = ""
+    for symbols, ksi in fillers.TENSILE:
+        if meaning.system[0] == "A" and found.symbol("strength") in symbols.split(" "):
+            strength = str(int(ksi)) + "-ksi"
+    if strength in _FILLET:
+        questions.append(Next("fillet-size", say("filler-name.next.fillet-size"), (("electrode_strength", strength),)))
+    material = _WIRES.get(meaning.system)
+    if material is not None and found.symbol("process") in ("ER", "G"):
+        carried: list[tuple[str, object]] = [("wire_material", material)]
+        if material == "aluminum" and found.symbol("type") in ("4043", "5356", "5183"):
+            carried.append(("filler_alloy", found.symbol("type")))
+        questions.append(Next("wire-feed", say("filler-name.next.wire-feed"), tuple(carried)))
+    return tuple(questions)
+
+
+_EXAMPLES = (
+    "ER70S-6", "E71T-1C", "E71T-11", "E7018", "ER308LSi", "ER309L", "ER5356", "ER4043", "E81T1-Ni1C J H8", "E8018-C3 H4R",
+    "E11018-M", "ER80S-D2", "E70C-6M", "G 42 4 M21 3Si1", "G 49A 3 C1 S6", "E309L-16", "ENiFe-CI", "ERCCoCr-A", "E71T-GS",
+)  # fmt: skip
+_PRESETS = _EXAMPLES[:8]
+
+CALCULATOR = Calculator(
+    name="filler-name",
+    fields=(
+        Text("filler", longest=40, hint=True, examples=_EXAMPLES, presets=_PRESETS),
+        Text("second_filler", longest=40, optional=True, examples=_EXAMPLES),
+    ),
+    answer=_answer,
+    english=ENGLISH,
+    sources=filler_name_sources.ALL,
+    place=51,
+)

@@ -3,7 +3,7 @@
 The reading is in filler_grammar.py, the tables in facts/fillers.py and facts/fillers_alloy.py.
 """
 
-from calculators import filler_name_sources, units
+from calculators import filler_name_sources, numerals, units
 from calculators.contract import (
     Answer,
     Calculator,
@@ -160,18 +160,18 @@ def _impact(symbol: str, joule: str) -> Message:
 
 
 def _gas_group(symbol: str) -> Message:
+    """Return what a group of shielding gas is, from the bounds that name it."""
     character = say("gas-blend.character." + (symbol[:2] if symbol[0] == "M" else symbol[0]))
     parts = []
     for row in gases.GROUPS:
-        if row[0] == symbol:
-            for place in range(len(gases.GASES)):
-                low, _, high = row[1:][place]
-                if place == 0 and row[1] == gases.REST:
-                    parts.append(gases.SIGNS[0])
-                elif low > 0.0:
-                    span = str(int(low)) if low == int(low) else "0.5"
-                    span = "" if low == high else " " + span + "–" + str(int(high)) + " %"
-                    parts.append(gases.SIGNS[place] + span)
+        if row[0] != symbol:
+            continue
+        for place in range(len(gases.SIGNS)):
+            low, counts, high = row[1:][place]
+            if low > 0.0 or (place == 0 and high > 0.0):
+                ends = numerals.significant(low, 3) + "–" + numerals.significant(high, 3)
+                span = "" if low in (0.0, high) else "\u00a0" + ("" if counts else ">") + ends + "\u00a0%"
+                parts.append(gases.SIGNS[place] + span)
     return say("filler-name.gas.group", character=character, analysis=", ".join(parts))
 
 
@@ -187,7 +187,7 @@ def _family(symbol: str) -> str:
 def _analysis(kind: str, symbol: str) -> str:
     for kinds, mark, analysis in _ANALYSES:
         if kind in kinds.split(" ") and mark == symbol:
-            return analysis
+            return analysis.replace(" ", "\u00a0").replace(",\u00a0", ", ")  # an element and its figure stay together
     return ""
 
 
@@ -222,13 +222,15 @@ def _answer(given: Given) -> Answer:
     both = [first] if second is None else [first, second]
     results: list[object] = [_kind(first, "read")]
     if second is not None:
-        results = [_differences(first, second), _kind(first, "read"), _kind(second, "second_read")]
+        results = _differences(first, second) + [_kind(first, "read"), _kind(second, "second_read")]
     for meaning, prefix in ((first, ""), (second, "second_")):
         if meaning is not None and meaning.tensile:
             results.append(Number(prefix + "tensile_strength", meaning.tensile, "strength", figures=3))
             if meaning.yield_:
                 results.append(Number(prefix + "yield_strength", meaning.yield_, "strength", figures=3))
-    results.append(_table(both))
+    results.append(_table(first, "parts"))
+    if second is not None:
+        results.append(_table(second, "second_parts"))
     return Answer(
         results=tuple(results),
         working=tuple([line for each in both for line in _working(each)]),
@@ -240,8 +242,9 @@ def _answer(given: Given) -> Answer:
 
 
 def _kind(meaning: Meaning, name: str) -> Words:
-    kind = say("filler-name.kind." + meaning.system, mark=meaning.found.name)
-    return Words(name, kind)
+    standard = meaning.system if meaning.system[0] == "I" else "AWS " + meaning.system
+    label = say("filler-name.label", mark=meaning.found.name, unit=standard)
+    return Words(name, say("filler-name.kind." + meaning.system), label)
 
 
 def _rows(meaning: Meaning) -> "list[tuple[str, str, Message]]":
@@ -251,7 +254,7 @@ def _rows(meaning: Meaning) -> "list[tuple[str, str, Message]]":
     return rows
 
 
-def _differences(first: Meaning, second: Meaning) -> Words:
+def _differences(first: Meaning, second: Meaning) -> list[object]:
     ours, theirs = _rows(first), _rows(second)
     differ = []
     for part in _ORDER:
@@ -259,33 +262,25 @@ def _differences(first: Meaning, second: Meaning) -> Words:
         other = [second.says(each, symbol) for each, symbol, _ in theirs if each == part]
         if mine != other:
             differ.append(say("filler-name.part." + part))
+    count = Words("count", say("filler-name.differ.some" if differ else "filler-name.differ.none", count=len(differ)))
     if not differ:
-        return Words("differ", say("filler-name.same"))
+        return [count]
     listed = differ[-1]
     for place in range(len(differ) - 2, -1, -1):
         listed = say("list.and" if place == len(differ) - 2 else "list.comma", first=differ[place], rest=listed)
-    return Words("differ", listed)
+    return [count, Words("differ", listed)]
 
 
-def _table(both: list[Meaning]) -> Table:
-    columns = [say("filler-name.column.part")] + [
-        say("filler-name.column.named", mark=each.found.name) for each in both
-    ]
-    read = [_rows(each) for each in both]
+def _table(meaning: Meaning, name: str) -> Table:
+    read = _rows(meaning)
     rows = []
     for part in _ORDER:
-        cells = []
-        for each in read:
-            cell = [(symbol, message) for name, symbol, message in each if name == part]
-            if not cell:
-                cells.append(say("filler-name.none"))
-            elif cell[0][0]:
-                cells.append(say("filler-name.cell", mark=cell[0][0], meaning=cell[0][1]))
-            else:
-                cells.append(cell[0][1])
-        if any(name == part for each in read for name, _, _ in each):
-            rows.append(tuple([say("filler-name.part." + part)] + cells))
-    return Table("parts", say("filler-name.table"), tuple(columns), tuple(rows))
+        for each, symbol, message in read:
+            if each == part:
+                cell = say("filler-name.cell", mark=symbol, meaning=message) if symbol else message
+                rows.append((say("filler-name.part." + part), cell))
+    columns = (say("filler-name.column.part"), say("filler-name.column.means"))
+    return Table(name, say("filler-name.table", mark=meaning.found.name), columns, tuple(rows))
 
 
 def _working(meaning: Meaning) -> list[Message]:

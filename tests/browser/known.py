@@ -110,7 +110,7 @@ KNOWN = {
         "ft\u00b3/h",
     ),
     # AWS A5.18:2005, table 3, as SFA-5.18 (2007): 70 ksi, in the name itself. Standing: standard.
-    "filler-name": Known((("filler", "ER70S-6", ""),), 0, 0, "", "ER70S-6: gas-shielded wire, carbon steel"),
+    "filler-name": Known((("filler", "ER70S-6", ""),), 0, 0, "", "Gas-shielded wire, carbon steel"),
     # ISO 14175:2008, table 2: 82 argon and 18 carbon dioxide is M21; that M21 begins above 15 % was seen quoted.
     "gas-blend": Known((("carbon_dioxide", "18", ""),), 0, 0, "", "M21: oxidizing"),
     # 1/2 in fillet, bare triangle: 0.424 lb/ft at 0.283 lb/in3, 0.425 at 7850 kg/m3. Standing: published (a handbook's

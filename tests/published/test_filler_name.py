@@ -28,7 +28,7 @@ def ksi(pascal):
 def analysis(name):
     """Return element -> (low, high) as a name's chemistry is told; one number is both ends."""
     (message,) = [message for part, _, message in read(name).parts if part == "type"]
-    text = dict(message.parameters)["analysis"]
+    text = dict(message.parameters)["analysis"].replace("\u00a0", " ")
     found = {}
     for each in text.split(", "):
         match = re.fullmatch(r"([A-Z][a-z]?)(?: ≤)? ?([0-9.]*)(?:–([0-9.]+))?", each)

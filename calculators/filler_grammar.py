@@ -8,7 +8,8 @@ from calculators.facts import fillers, fillers_alloy
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    Way = tuple[int, int, tuple[str, ...], tuple[int, int, int] | None]
+    Wrong = tuple[int, int, int, bool]
+    Way = tuple[int, int, tuple[str, ...], Wrong | None]
 
 FORMS = fillers.FORMS + fillers_alloy.FORMS
 _MOST_WRONG = 4  # characters; more of them wrong says little about what was meant
@@ -87,7 +88,7 @@ class Reading:
         self._rows = [row for row in self._held if any(self.text.startswith(each) for each in _SYMBOLS[row[1]])]
         found = self.all()
         self.found = found[0] if found else None
-        self.fault = None if found else self._elsewhere() or self._one_fault() or self._farthest()
+        self.fault = None if found else self._elsewhere() or self._fault()
 
     def all(self) -> list[Class]:
         """Return every way to read it; the tests see to it that there is never more than one."""
@@ -98,32 +99,34 @@ class Reading:
                     found.append(Class(row, symbols))
         return found
 
-    def _ways(
-        self, row: tuple[str, ...], forgiving: bool
-    ) -> "list[tuple[tuple[str, ...], tuple[int, int, int] | None]]":
-        """Return (symbols, the one wrong part as (place, from, to) or None) of each way through a row."""
-        found = []
+    def _ways(self, row: tuple[str, ...], forgiving: bool) -> "list[tuple[tuple[str, ...], Wrong | None]]":
+        """Return (symbols, what is wrong or None) of each way through a row; a wrong part has no symbol.
+
+        What is wrong is one part, or with two of them all from the first one on: (place, from, to, whether all).
+        """
+        found: list[tuple[tuple[str, ...], Wrong | None]] = []
         text = self.text
         open_: list[Way] = [(1, 0, (), None)]
         while open_:
             place, position, symbols, wrong = open_.pop()
+            left = len(text) - position
             if place == len(row):
-                if position == len(text):
+                if left == 0:
                     found.append((symbols, wrong))
-                elif forgiving and wrong is None and len(text) - position <= _MOST_WRONG:
-                    found.append((symbols, (0, position, len(text))))
+                elif forgiving and wrong is None and left <= _MOST_WRONG:
+                    found.append((symbols, (0, position, len(text), False)))
                 continue
-            if row[place] == "":
-                open_.append((place + 1, position, symbols + ("",), wrong))
-                continue
+            optional = False
             for symbol in _SYMBOLS[row[place]]:
-                if symbol == "~":
+                if symbol in ("~", ""):
                     open_.append((place + 1, position, symbols + ("",), wrong))
+                    optional = True
                 elif text.startswith(_CAPITALS[symbol], position):
                     open_.append((place + 1, position + len(symbol), symbols + (symbol,), wrong))
-            if forgiving and wrong is None and place > 1 and "~" not in row[place]:
-                for end in range(position, min(position + _MOST_WRONG, len(text)) + 1):
-                    open_.append((place + 1, end, symbols + ("",), (place, position, end)))
+            if forgiving and wrong is None and place > 1 and not optional:
+                found.append((symbols, (place, position, len(text), True)))
+                for end in range(position, position + min(_MOST_WRONG, left) + 1):
+                    open_.append((place + 1, end, symbols + ("",), (place, position, end, False)))
         return found
 
     # ------------------------------------------------------------ what is wrong
@@ -138,22 +141,28 @@ class Reading:
                     return Fault("elsewhere", standard=standard)
         return None
 
-    def _one_fault(self) -> Fault | None:
-        """Find the row that fits but for one part; the fewer characters are wrong, and the later, the better."""
-        best: tuple[int, int, int] | None = None
+    def _fault(self) -> Fault:
+        """Find the row that fits but for one part, the fewer characters wrong and the later the better; or fits longest."""
+        best: tuple[bool, int, int, int] | None = None
         rows: list[tuple[tuple[str, ...], int]] = []
+        end = 0
         for row in self._rows:
             for symbols, wrong in self._ways(row, True):
-                if wrong is None or len(self.text) - wrong[2] + wrong[1] < _LEAST_RIGHT:
-                    continue
-                rank = (self._stray_hyphens(row, symbols, wrong), wrong[2] - wrong[1], -wrong[1])
+                assert wrong is not None
+                place, start, to, all_ = wrong
+                all_ = all_ or len(self.text) - to + start < _LEAST_RIGHT
+                rank = (
+                    (all_, -start, 0, 0)
+                    if all_
+                    else (False, self._stray_hyphens(row, symbols, wrong), to - start, -start)
+                )
                 if best is None or rank < best:
-                    best, rows = rank, []
-                if rank == best and (row, wrong[0]) not in rows:
-                    rows.append((row, wrong[0]))
+                    best, rows, end = rank, [], to
+                if rank == best and (row, place) not in rows:
+                    rows.append((row, place))
         if best is None:
-            return None
-        start, end = -best[2], best[1] - best[2]
+            return Fault("start")
+        start = -best[1] if best[0] else -best[3]
         before = self.typed[: self._at[start]].strip(_LEFT_OUT)
         typed = self.typed[self._at[start] : self._at[end]].strip(_LEFT_OUT)
         whole = [row for row, place in rows if place == 0]
@@ -169,14 +178,14 @@ class Reading:
         found = []
         for row in rows:
             for symbols, wrong in self._ways(row, True):
-                if wrong == (0, end, len(self.text)):
+                if wrong == (0, end, len(self.text), False):
                     last = max([place for place in range(len(symbols)) if symbols[place]])
                     found += [(row, place) for place in range(last + 2, len(row)) if "~" in row[place]]
         return found
 
-    def _stray_hyphens(self, row: tuple[str, ...], symbols: tuple[str, ...], wrong: tuple[int, int, int]) -> int:
+    def _stray_hyphens(self, row: tuple[str, ...], symbols: tuple[str, ...], wrong: "Wrong") -> int:
         """Return how many hyphens were typed where this row has none: E71T-8 is no E71T8-Ni1."""
-        place, start, end = wrong
+        place, start, end, _ = wrong
         position, expected = 0, [start if place == 0 else -1]
         for at in range(len(symbols)):
             if symbols[at] or at == place - 1:
@@ -189,35 +198,6 @@ class Reading:
     def _hyphen_before(self, place: int) -> bool:
         between = self.typed[self._at[place - 1] + 1 : self._at[place]]
         return any(each in _HYPHENS for each in between)
-
-    def _farthest(self) -> Fault:
-        """Return where the reading came to an end, for a name with more than one fault."""
-        farthest = 0
-        rows: list[tuple[tuple[str, ...], int]] = []
-        for row in self._rows:
-            open_ = [(1, 0)]
-            while open_:
-                place, position = open_.pop()
-                if place == len(row):
-                    continue
-                symbols = _SYMBOLS[row[place]]
-                if "~" in symbols or "" in symbols:
-                    open_.append((place + 1, position))
-                taken = [each for each in symbols if each and self.text.startswith(_CAPITALS[each], position)]
-                open_ += [(place + 1, position + len(each)) for each in taken]
-                if not taken and "" not in symbols:
-                    if position > farthest:
-                        farthest, rows = position, []
-                    if position == farthest:
-                        rows.append((row, place))
-        if farthest == 0:
-            return Fault("start")
-        row, place = rows[0]
-        part = _part(row, place)
-        same = [(each, at) for each, at in rows if each[0] == row[0] and _part(each, at) == part]
-        rest = self.typed[self._at[farthest] :]
-        kind = "wrong" if rest else "missing"
-        return Fault(kind, self.typed[: self._at[farthest]].strip(_LEFT_OUT), rest, part, _choices(same))
 
 
 def _part(row: tuple[str, ...], place: int) -> str:

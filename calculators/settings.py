@@ -1,6 +1,6 @@
 """Settings: where to set the machine for this metal, joint and position with what is on the truck."""
 
-from calculators import machine_fields, ranges, settings_sources, solid_wire
+from calculators import aluminum_fillers, machine_fields, ranges, settings_sources, solid_wire
 from calculators.contract import (
     Answer,
     Calculator,
@@ -89,10 +89,9 @@ def _materials(given: Given) -> tuple[str, str] | None:
     wrong_gas = TruckGas(given, metal).problem()
     if wrong_gas:
         return "gas", wrong_gas
-    if given.word("base_alloy") == "2024-7075":
-        return "base_alloy", "cracks"
-    if given.word("base_alloy") == MAGNESIUM and given.word("filler_alloy") == "4043":
-        return "filler_alloy", "4043-on-5083"
+    fault = aluminum_fillers.fault(given.word("base_alloy"), given.word("filler_alloy"), False)
+    if fault in ("cracks", "4043-on-5083"):
+        return ("base_alloy" if fault == "cracks" else "filler_alloy"), fault
     if metal == "aluminum" and given.word("transfer_mode") in ("short-circuit", "globular"):
         return "transfer_mode", "aluminum-mode"
     if metal == "stainless" and given.word("transfer_mode") == "globular":

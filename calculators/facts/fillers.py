@@ -156,6 +156,15 @@ TOUGH = (
     ("A5.20", "usability tough", "5 6 8 9 12", -20.0),
     ("A5.20", "usability tough", "1", 0.0),
     ("A5.20", "tough", "J", -40.0),
+    ("A5.28", "type", "1 K4", -60.0),  # from here on from memory
+    ("A5.28", "type", "Ni1", -50.0),
+    ("A5.28", "type", "D2", -20.0),
+    ("A5.28", "type", "W2", -20.0),
+    ("A5.29", "type tough", "W2", -20.0),
+    ("A5.5", "type", "M", -60.0),
+    ("A5.5", "type", "C3", -40.0),
+    ("A5.5", "type", "D3", -60.0),
+    ("A5.5", "type", "W1 W2", 0.0),
 )
 
 # What is in it, % by mass; one number is nominal. A5.18 and ISO 14341-A: the wire, as printed. Others: nominal.

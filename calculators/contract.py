@@ -103,7 +103,7 @@ class Quantity(Field):
 
 
 class Choice(Field):
-    """One of a few words. Without a default it must be chosen, unless it is optional."""
+    """One of a few words. Without a default it must be chosen, unless it is optional; `many` makes it a list to open."""
 
     kind = "choice"
 
@@ -115,10 +115,12 @@ class Choice(Field):
         optional: bool = False,
         when: tuple[str, tuple[str, ...]] | None = None,
         hint: bool = False,
+        many: bool = False,
     ) -> None:
         super().__init__(name, optional, when, hint)
         self.options = options
         self.default = default
+        self.many = many
 
 
 class Text(Field):

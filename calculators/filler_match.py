@@ -8,14 +8,13 @@ from calculators.contract import (
     Answer,
     Calculator,
     Choice,
-    Finding,
-    Findings,
     Given,
     Measured,
     Message,
     Next,
     Number,
     Source,
+    Table,
     Verdict,
     Words,
     say,
@@ -57,10 +56,9 @@ def _answer(given: Given) -> Answer:
         results.append(Words("match", _match(meaning.tensile, base)))
         results.append(Number("filler_strength", meaning.tensile, "strength", figures=3))
         results.append(Number("base_strength", base, "strength", figures=3))
-    items = [
-        Finding(_class(each.name), say("filler-match.sure." + each.verdict), each.why) for each in joint.candidates
-    ]
-    results.append(Findings("fillers", say("filler-match.fillers"), tuple(items)))
+    rows = [(say("filler-name.mark", mark=each.name), _use(each.verdict, each.why)) for each in joint.candidates]
+    columns = (say("filler-match.column.class"), say("gas-blend.column.use"))
+    results.append(Table("fillers", say("filler-match.fillers"), columns, tuple(rows)))
     return Answer(
         results=tuple(results),
         working=(_working(joint),),
@@ -90,6 +88,10 @@ def _class(name: str) -> Message:
 
 def _shown(value: float) -> Measured:
     return Measured(value, "strength", 3)
+
+
+def _use(verdict: str, why: Message) -> Message:
+    return say("gas-blend.use." + verdict, reason=why)
 
 
 def _match(filler: float, base: float) -> Message:
@@ -158,7 +160,7 @@ _BASES = tuple([row[0] for row in facts.BASES])
 CALCULATOR = Calculator(
     name="filler-match",
     fields=(
-        Choice("base", _BASES),
+        Choice("base", _BASES, many=True),
         Choice("second_base", _BASES, optional=True),
         Choice("gas", tuple([row[0] for row in BLENDS[:12]]) + (NO_GAS,), optional=True),
         Choice("service", ("structural", "hot", "cold", "corrosion", "hidden"), optional=True),

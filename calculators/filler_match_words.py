@@ -56,10 +56,8 @@ ENGLISH = {
     "match.under": "undermatches by {off}: only where the designer allows it",
     "match.matching": "matches, within {off}",
     "fillers": "Classes, and why",
+    "column.class": "Class",
     "class": "{mark}: {kind}",
-    "sure.suits": "suits",
-    "sure.care": "with care",
-    "sure.no": "does not",
     "verdict": "the WPS, the drawing and the filler's data sheet decide.",
     # ------------------------------------------------ why
     "why.usual": "The usual for it, some mill scale and all.",

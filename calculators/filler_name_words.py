@@ -8,6 +8,7 @@ ENGLISH = {
     "field.filler": "Class",
     "hint.filler": "The class, not the maker's own name for it.",
     "field.second_filler": "Compare with",
+    "mark": "{mark}",
     "label": "{mark}, {unit}",
     "result.count": "Compared",
     "differ.none": "Their names say the same",

@@ -25,8 +25,8 @@ def plain(text):
 
 def fillers(**typed):
     """Return class -> (how it goes, why), in the order they are shown."""
-    items = ask(**typed)["results"]["fillers"]["findings"]
-    return {each["what"].partition(":")[0]: (each["sureness"], plain(each["why"])) for each in items}
+    rows = ask(**typed)["results"]["fillers"]["rows"]
+    return {name: tuple(plain(use).split(". ", 1)) for name, use in rows}
 
 
 def first(**typed):
@@ -76,8 +76,8 @@ def test_mild_steel_gets_the_everyday_wire_and_its_overmatch():
     answer = ask(base="a36")
     assert answer["results"]["first"]["text"] == "ER70S-6: Gas-shielded wire, carbon steel"
     assert plain(answer["results"]["match"]["text"]) == "overmatches by 82.7 MPa"  # 70 less 58 ksi
-    assert fillers(base="a36")["E71T-GS"][0] == "with care"
-    assert fillers(base="a36")["ER308L"][0] == "does not"
+    assert fillers(base="a36")["E71T-GS"][0] == "With care"
+    assert fillers(base="a36")["ER308L"][0] == "Do not"
 
 
 def test_stronger_steel_is_matched_and_the_weaker_of_two_counts():
@@ -88,53 +88,53 @@ def test_stronger_steel_is_matched_and_the_weaker_of_two_counts():
 
 def test_gas_rules_out_wire_but_not_rods_or_self_shielded_wire():
     listed = fillers(base="a36", gas="none")
-    assert listed["ER70S-6"] == ("does not", "Needs gas.")
-    assert listed["E71T-1M"][0] == "does not"
-    assert listed["E71T-8"][0] == listed["E7018"][0] == "suits"
+    assert listed["ER70S-6"] == ("Do not", "Needs gas.")
+    assert listed["E71T-1M"][0] == "Do not"
+    assert listed["E71T-8"][0] == listed["E7018"][0] == "Suits"
     listed = fillers(base="a36", gas="argon")
-    assert listed["ER70S-6"][0] == "does not" and "wanders" in listed["ER70S-6"][1]
+    assert listed["ER70S-6"][0] == "Do not" and "wanders" in listed["ER70S-6"][1]
     assert "soot" in fillers(base="6061", gas="ar-co2-25")["ER5356"][1]
-    assert fillers(base="304", gas="ar-co2-25")["ER308L"][0] == "does not"
-    assert fillers(base="304", gas="ar-co2-2")["ER308L"][0] == "suits"
-    assert fillers(base="304", gas="ar-co2-25")["E308L-16"][0] == "suits"
+    assert fillers(base="304", gas="ar-co2-25")["ER308L"][0] == "Do not"
+    assert fillers(base="304", gas="ar-co2-2")["ER308L"][0] == "Suits"
+    assert fillers(base="304", gas="ar-co2-25")["E308L-16"][0] == "Suits"
 
 
 def test_oxidizing_gas_wants_deoxidizer():
-    assert fillers(base="a36", gas="carbon-dioxide")["ER70S-3"] == ("with care", ENGLISH["why.deoxidizer"])
-    assert fillers(base="a36", gas="ar-co2-25")["ER70S-3"][0] == "suits"
+    assert fillers(base="a36", gas="carbon-dioxide")["ER70S-3"] == ("With care", ENGLISH["why.deoxidizer"])
+    assert fillers(base="a36", gas="ar-co2-25")["ER70S-3"][0] == "Suits"
 
 
 def test_cold_service_wants_toughness_that_the_class_promises():
     listed = fillers(base="a36", service="cold")
-    assert listed["E71T-11"][0] == "does not"
+    assert listed["E71T-11"][0] == "Do not"
     assert "−29 °C" in listed["ER70S-6"][1]
     assert "−18 °C" in listed["ER70S-3"][1]
 
 
 def test_structural_service_takes_no_single_pass_wire():
-    assert fillers(base="a36", service="structural")["E71T-GS"][0] == "does not"
+    assert fillers(base="a36", service="structural")["E71T-GS"][0] == "Do not"
     assert "short-circuit" in " ".join(ask(base="a36", service="structural")["notes"])
 
 
 def test_stainless_to_carbon_steel_takes_the_rich_filler():
     assert first(base="304", second_base="a36") == first(base="a36", second_base="316") == "ER309L"
     listed = fillers(base="304", second_base="a36")
-    assert listed["ER308L"][0] == listed["ER70S-6"][0] == "does not"
+    assert listed["ER308L"][0] == listed["ER70S-6"][0] == "Do not"
 
 
 def test_316_in_chemicals_is_not_welded_with_308():
-    assert fillers(base="316")["ER308L"][0] == "with care"
-    assert fillers(base="316", service="corrosion")["ER308L"][0] == "does not"
+    assert fillers(base="316")["ER308L"][0] == "With care"
+    assert fillers(base="316", service="corrosion")["ER308L"][0] == "Do not"
     assert first(base="304", second_base="316") == "ER316LSi"
 
 
 def test_aluminum_follows_magnesium_and_heat():
-    assert fillers(base="5083")["ER4043"] == ("does not", ENGLISH["why.4043-on-5083"])
-    assert fillers(base="6061", second_base="5083")["ER4043"][0] == "does not"
-    assert fillers(base="5052")["ER4043"] == ("with care", ENGLISH["why.magnesium"])
+    assert fillers(base="5083")["ER4043"] == ("Do not", ENGLISH["why.4043-on-5083"])
+    assert fillers(base="6061", second_base="5083")["ER4043"][0] == "Do not"
+    assert fillers(base="5052")["ER4043"] == ("With care", ENGLISH["why.magnesium"])
     hot = fillers(base="6061", service="hot")
-    assert hot["ER5356"] == ("does not", ENGLISH["why.hot"])
-    assert hot["ER4043"][0] == "suits"
+    assert hot["ER5356"] == ("Do not", ENGLISH["why.hot"])
+    assert hot["ER4043"][0] == "Suits"
     assert first(base="5052", service="hot") == "ER5554"
     assert "Never without filler" in " ".join(ask(base="6061")["notes"])
 
@@ -147,7 +147,7 @@ def test_settings_refuse_exactly_what_is_ruled_out_here(alloy, filler):
     errors = json.loads(reply.body).get("errors", {})
     refused = "base_alloy" in errors or "filler_alloy" in errors
     listed = ask(base=alloy)["results"]
-    ruled_out = "fillers" not in listed or fillers(base=alloy).get("ER" + filler, ("",))[0] == "does not"
+    ruled_out = "fillers" not in listed or fillers(base=alloy).get("ER" + filler, ("",))[0] == "Do not"
     assert refused == ruled_out, errors
     assert settings_facts  # the same tables
 
@@ -155,7 +155,7 @@ def test_settings_refuse_exactly_what_is_ruled_out_here(alloy, filler):
 def test_hard_steels_want_low_hydrogen():
     for base in ("quenched-tempered", "wear-plate", "hardening"):
         listed = fillers(base=base)
-        assert listed["E6010"][0] == listed["E71T-11"][0] == "does not"
+        assert listed["E6010"][0] == listed["E71T-11"][0] == "Do not"
         assert "H4 or H8" in " ".join(why for _, why in listed.values()) or base == "hardening"
     assert first(base="quenched-tempered", second_base="a36").startswith("E7018")
     assert "preheat" in " ".join(ask(base="quenched-tempered", second_base="a36")["notes"])
@@ -163,9 +163,9 @@ def test_hard_steels_want_low_hydrogen():
 
 def test_cast_iron_and_galvanized_are_never_more_than_with_care():
     for base in ("gray-iron", "galvanized", "hardening"):
-        assert "suits" not in {sureness for sureness, _ in fillers(base=base).values()}
+        assert "Suits" not in {sureness for sureness, _ in fillers(base=base).values()}
     assert "respirator" in " ".join(ask(base="galvanized")["cautions"])
-    assert fillers(base="gray-iron", second_base="a36")["ER70S-6"][0] == "does not"
+    assert fillers(base="gray-iron", second_base="a36")["ER70S-6"][0] == "Do not"
 
 
 def test_weathering_steel_under_paint_and_bare():
@@ -177,7 +177,7 @@ def test_where_no_class_is_left_none_is_named():
     answer = ask(base="5083", service="hot")
     assert answer["results"]["first"]["text"] == "Not with this gas or service"
     assert "match" not in answer["results"]
-    assert {sureness for sureness, _ in fillers(base="5083", service="hot").values()} == {"does not"}
+    assert {sureness for sureness, _ in fillers(base="5083", service="hot").values()} == {"Do not"}
 
 
 def test_no_answer_is_a_permission():

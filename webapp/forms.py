@@ -298,11 +298,11 @@ def _chosen(filled: Filled, field: Choice, name: str) -> str:
 
 
 def _choice(filled: Filled, field: Choice, name: str, chosen: str) -> str:
-    if field.default is None and not field.optional:
+    if field.default is None and not field.optional and not field.many:
         return _radios(filled, field, name, chosen)
     out = tag("label", _label_text(filled, field), 'for="' + name + '"') + _hint_and_error(filled, field, name)
     options = ""
-    if field.optional:
+    if field.optional or field.many:
         none = filled.calculator.name + ".option." + field.name + "."
         first = say(none) if has(none) else say("form.choose")
         options += tag("option", filled.text(first), 'value=""')

@@ -32,7 +32,7 @@ STRENGTHS = Source("AISC Manual, table 2-5: least strengths of A36 and A572", "p
 MEMORY = Source("ASTM A588 and A514; toughness of low-alloy fillers; magnesium and hot service", "from memory")
 CLASSES = Source("AWS A5 series, as Filler name reads it; of these A5.18 and A5.20 seen", "from memory")
 _MATCHING = 0.1  # share of the base metal's strength within which a filler is called matching
-_NOTED = ("6061", "gray-iron", "galvanized", "weathering", "quenched-tempered", "wear-plate", "hardening", "manganese")
+_NOTED = ("6061", "gray-iron", "hardening")
 
 
 def _answer(given: Given) -> Answer:

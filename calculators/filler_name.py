@@ -23,7 +23,6 @@ from calculators.facts import fillers, fillers_alloy, gases
 from calculators.filler_grammar import Class, Fault, Reading
 from calculators.filler_name_words import ENGLISH
 
-_ANALYSES = fillers.ANALYSES + fillers_alloy.ANALYSES
 _ORDER = (
     "process", "strength", "tensile", "toughness", "position", "condition", "form", "covering", "usability", "impact",
     "tough", "coating", "gas", "older", "type", "base", "variant", "procedure", "nuclear", "hydrogen", "moisture",
@@ -97,30 +96,16 @@ class Meaning:
         return say("filler-name.strength." + ("range" if self.most else "both" if self.yield_ else "tensile"), **both)
 
     def _type(self, symbol: str) -> Message:
-        kind, bare = "alloy", symbol
-        if self.system in _STAINLESS:
-            kind = "stainless"
-        elif self.system in ("A5.10", "A5.15", "A5.21"):
-            kind = self.system
-        elif self.system == "A5.18":
-            kind = "A5.18"
-        elif self.system[0] == "I":
-            kind = "ISO-" + self.system[-1]
-            bare = symbol[1:] if kind == "ISO-B" else symbol
-        elif len(bare) > 1 and bare[-1] in "LH":
-            bare = bare[:-1]
-        if symbol in ("G", "GS", "Z", "SZ", "P1"):
-            return say("filler-name.open." + ("P1" if symbol == "P1" else "GS" if symbol == "GS" else "G"))
-        if kind == "A5.18" and self.found.symbol("form") == "C":
-            return say("filler-name.cored." + symbol)
-        analysis = _analysis(kind, "M" if bare == "M1" else bare)
-        for level, symbols in fillers.DEOXIDIZERS:
-            if kind in ("A5.18", "ISO-A", "ISO-B") and bare in symbols.split(" "):
-                return say("filler-name.deoxidizer." + level, analysis=analysis)
-        if kind == "alloy" or (kind[0] == "I" and analysis):
-            alloy = say("filler-name.alloy." + _family(bare), analysis=analysis)
-            return alloy if bare == symbol or kind != "alloy" else say("filler-name.alloy." + symbol[-1], alloy=alloy)
-        return say("filler-name.analysis", analysis=analysis)
+        own = "C" + symbol if self.system == "A5.18" and self.found.symbol("form") == "C" else symbol
+        for systems, word, rows in fillers.TYPES + fillers_alloy.TYPES:
+            if self.system in systems.split("|"):
+                for symbols, analysis in rows:
+                    shown = analysis.replace(" ", "\u00a0").replace(",\u00a0", ", ")  # an element keeps its figure
+                    if own in symbols.split(" "):
+                        return say("filler-name." + word, analysis=shown)
+                    if own[-1:] in "LH" and own[:-1] in symbols.split(" "):
+                        return say("filler-name.alloy." + own[-1], alloy=say("filler-name." + word, analysis=shown))
+        raise KeyError(symbol)
 
     def _toughness(self) -> Message | None:
         for system, parts, symbols, fahrenheit in fillers.TOUGH:
@@ -175,22 +160,6 @@ def _gas_group(symbol: str) -> Message:
     return say("filler-name.gas.group", character=character, analysis=", ".join(parts))
 
 
-def _family(symbol: str) -> str:
-    """Return what kind of low-alloy weld metal a suffix stands for."""
-    if "Ni" in symbol or symbol[0] == "C":
-        return "Ni"
-    if "Mo" in symbol:
-        return "A"
-    return "M" if symbol in ("1", "M") else symbol[0]
-
-
-def _analysis(kind: str, symbol: str) -> str:
-    for kinds, mark, analysis in _ANALYSES:
-        if kind in kinds.split(" ") and mark == symbol:
-            return analysis.replace(" ", "\u00a0").replace(",\u00a0", ", ")  # an element and its figure stay together
-    return ""
-
-
 # ---------------------------------------------------------------- what is wrong
 
 
@@ -223,17 +192,16 @@ def _answer(given: Given) -> Answer:
     results: list[object] = [_kind(first, "read")]
     if second is not None:
         results = _differences(first, second) + [_kind(first, "read"), _kind(second, "second_read")]
-    for meaning, prefix in ((first, ""), (second, "second_")):
-        if meaning is not None and meaning.tensile:
-            results.append(Number(prefix + "tensile_strength", meaning.tensile, "strength", figures=3))
-            if meaning.yield_:
-                results.append(Number(prefix + "yield_strength", meaning.yield_, "strength", figures=3))
+    if first.tensile:
+        results.append(Number("tensile_strength", first.tensile, "strength", figures=3))
+    if first.yield_:
+        results.append(Number("yield_strength", first.yield_, "strength", figures=3))
     results.append(_table(first, "parts"))
     if second is not None:
         results.append(_table(second, "second_parts"))
     return Answer(
         results=tuple(results),
-        working=tuple([line for each in both for line in _working(each)]),
+        working=tuple([_working(each) for each in both]),
         notes=_notes(both),
         cautions=(say("filler-name.caution"),),
         sources=filler_name_sources.Sources([each.system for each in both]).sources,
@@ -283,15 +251,10 @@ def _table(meaning: Meaning, name: str) -> Table:
     return Table(name, say("filler-name.table", mark=meaning.found.name), columns, tuple(rows))
 
 
-def _working(meaning: Meaning) -> list[Message]:
-    """Return how a name comes apart, and its strength in the other unit."""
-    lines: list[Message] = []
+def _working(meaning: Meaning) -> Message:
+    """Return how a name comes apart."""
     symbols = " + ".join([symbol for _, symbol in meaning.found.parts])
-    lines.append(say("filler-name.working.parts", mark=meaning.found.name, after=symbols, unit=meaning.system))
-    if meaning.tensile:
-        id = "european" if meaning.system[0] == "I" else "american"
-        lines.append(say("filler-name.working." + id, **dict(_both("tensile", meaning.tensile))))
-    return lines
+    return say("filler-name.working", mark=meaning.found.name, after=symbols, unit=meaning.system)
 
 
 def _notes(both: list[Meaning]) -> tuple[Message, ...]:

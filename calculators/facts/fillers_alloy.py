@@ -37,46 +37,10 @@ FORMS = (
     )
 )
 
-# (system, symbol, what is in it, % by mass). Stainless: nominal chromium, nickel and the rest.
-ANALYSES = (
-    ("stainless", "307", "Cr 20, Ni 10, Mn 4"),
-    ("stainless", "308", "Cr 20, Ni 10"),
-    ("stainless", "309", "Cr 24, Ni 13"),
-    ("stainless", "310", "Cr 26, Ni 21"),
-    ("stainless", "312", "Cr 30, Ni 9"),
-    ("stainless", "316", "Cr 19, Ni 12, Mo 2.5"),
-    ("stainless", "317", "Cr 19, Ni 14, Mo 3.5"),
-    ("stainless", "321", "Cr 19, Ni 10, Ti"),
-    ("stainless", "330", "Cr 16, Ni 35"),
-    ("stainless", "347", "Cr 20, Ni 10, Nb"),
-    ("stainless", "385", "Cr 20, Ni 25, Mo 4.7, Cu 1.5"),
-    ("stainless", "409", "Cr 11, Ti"),
-    ("stainless", "410", "Cr 12"),
-    ("stainless", "420", "Cr 13, C 0.3"),
-    ("stainless", "430", "Cr 16"),
-    ("stainless", "630", "Cr 16.5, Ni 4.8, Cu 3.6"),
-    ("stainless", "2209", "Cr 22.5, Ni 8.5, Mo 3, N"),
-    ("stainless", "2594", "Cr 25, Ni 9, Mo 4, N"),
-    ("A5.10", "1100", "Al ≥ 99"),
-    ("A5.10", "2319", "Cu 5.8–6.8"),
-    ("A5.10", "4043", "Si 4.5–6"),
-    ("A5.10", "4047", "Si 11–13"),
-    ("A5.10", "4145", "Si 9.3–10.7, Cu 3.3–4.7"),
-    ("A5.10", "4643", "Si 3.6–4.6, Mg 0.1–0.3"),
-    ("A5.10", "5183", "Mg 4.3–5.2, Mn 0.5–1, Cr 0.05–0.25"),
-    ("A5.10", "5356", "Mg 4.5–5.5, Mn 0.05–0.2, Cr 0.05–0.2"),
-    ("A5.10", "5554", "Mg 2.4–3, Mn 0.5–1"),
-    ("A5.10", "5556", "Mg 4.7–5.5, Mn 0.5–1"),
-    ("A5.10", "5654", "Mg 3.1–3.9"),
-    ("A5.15", "Ni", "Ni 90"),
-    ("A5.15", "NiFe", "Ni 53, Fe"),
-    ("A5.15", "NiFeMn", "Ni 40, Mn 12, Fe"),
-    ("A5.15", "NiCu", "Ni, Cu"),
-    ("A5.15", "St", "Fe"),
-    ("A5.21", "Fe", "Fe, C"),
-    ("A5.21", "FeMn", "Mn 14, C"),
-    ("A5.21", "FeMnCr", "Mn 15, Cr 15"),
-    ("A5.21", "FeCr", "C, Cr 14–32"),
-    ("A5.21", "CoCr", "Co, Cr 28, W"),
-    ("A5.21", "NiCr", "Ni, Cr 8–20, B"),
-)
+# As in fillers.py. Stainless: nominal chromium, nickel and the rest.
+TYPES = (
+    ("A5.4|A5.9", "analysis", (("307", "Cr 20, Ni 10, Mn 4"), ("308", "Cr 20, Ni 10"), ("309", "Cr 24, Ni 13"), ("310", "Cr 26, Ni 21"), ("312", "Cr 30, Ni 9"), ("316", "Cr 19, Ni 12, Mo 2.5"), ("317", "Cr 19, Ni 14, Mo 3.5"), ("321", "Cr 19, Ni 10, Ti"), ("330", "Cr 16, Ni 35"), ("347", "Cr 20, Ni 10, Nb"), ("385", "Cr 20, Ni 25, Mo 4.7, Cu 1.5"), ("409", "Cr 11, Ti"), ("410", "Cr 12"), ("420", "Cr 13, C 0.3"), ("430", "Cr 16"), ("630", "Cr 16.5, Ni 4.8, Cu 3.6"), ("2209", "Cr 22.5, Ni 8.5, Mo 3, N"), ("2594", "Cr 25, Ni 9, Mo 4, N"))),
+    ("A5.10", "analysis", (("1100", "Al ≥ 99"), ("2319", "Cu 5.8–6.8"), ("4043", "Si 4.5–6"), ("4047", "Si 11–13"), ("4145", "Si 9.3–10.7, Cu 3.3–4.7"), ("4643", "Si 3.6–4.6, Mg 0.1–0.3"), ("5183", "Mg 4.3–5.2, Mn 0.5–1, Cr 0.05–0.25"), ("5356", "Mg 4.5–5.5, Mn 0.05–0.2, Cr 0.05–0.2"), ("5554", "Mg 2.4–3, Mn 0.5–1"), ("5556", "Mg 4.7–5.5, Mn 0.5–1"), ("5654", "Mg 3.1–3.9"))),
+    ("A5.15", "analysis", (("Ni", "Ni 90"), ("NiFe", "Ni 53, Fe"), ("NiFeMn", "Ni 40, Mn 12, Fe"), ("NiCu", "Ni, Cu"), ("St", "Fe"))),
+    ("A5.21", "analysis", (("Fe", "Fe, C"), ("FeMn", "Mn 14, C"), ("FeMnCr", "Mn 15, Cr 15"), ("FeCr", "C, Cr 14–32"), ("CoCr", "Co, Cr 28, W"), ("NiCr", "Ni, Cr 8–20, B"))),
+)  # fmt: skip

@@ -46,7 +46,9 @@ def test_silicon_filler_only_up_to_two_percent_magnesium(base, magnesium):
 
 
 def test_magnesium_of_the_fillers_lies_within_their_limits():
-    limits = {symbol: analysis for system, symbol, analysis in fillers_alloy.ANALYSES if system == "A5.10"}
+    limits = {
+        symbol: analysis for system, _, rows in fillers_alloy.TYPES if system == "A5.10" for symbol, analysis in rows
+    }
     for filler, magnesium in aluminum_fillers.FILLERS:
         told = [each for each in limits[filler].split(", ") if each.startswith("Mg")]
         if not told or filler == "4643":

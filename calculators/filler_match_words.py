@@ -102,7 +102,7 @@ ENGLISH = {
     "why.tough-to": "Its test plate gave {toughness}. Is it as cold as that?",
     "why.creep": "Above about 700 °F (370 °C) the drawing names a chromium-molybdenum class.",
     "why.hot-low-carbon": "Low carbon is weaker hot: H grades are for that.",
-    "why.hot": "More than 3 % magnesium: cracks from rust inside above 150 °F (65 °C).",
+    "why.hot": "Over 3 % magnesium: corrosion cracks it under load above 150 °F (65 °C).",
     "why.4043-on-5083": "Silicon and this much magnesium make it brittle.",
     "why.magnesium": "Silicon on more than 2 % magnesium: less tough.",
     # ------------------------------------------------ do not
@@ -111,7 +111,7 @@ ENGLISH = {
     "stop.303": "Its sulfur cracks the weld while hot. Make the part of 304, or fasten it.",
     "stop.2024-7075": "2024 and 7075 crack beside the weld and lose their strength. Bolt or rivet.",
     "stop.unknown": "No filler goes with a metal that nobody knows. Find out first.",
-    "stop.aluminum-to-other": "Aluminum and this metal make a brittle weld. Bolt them, with insulation against rust.",
+    "stop.aluminum-to-other": "Aluminum and this metal make a brittle weld. Bolt them, with something between against corrosion.",
     "note.6061": "Never without filler: 6061 alone cracks hot. It loses about 40 % of its strength beside the weld.",
     "note.gray-iron": "Brazing or bolting may be better: ask before the first bead.",
     "note.hardening": "Without preheat and slow cooling it cracks hours later.",

@@ -14,8 +14,7 @@ if TYPE_CHECKING:
 FORMS = fillers.FORMS + fillers_alloy.FORMS
 _MOST_WRONG = 4  # characters; more of them wrong says little about what was meant
 _LEAST_RIGHT = 2
-_HYPHENS = "-–—‐‑"
-_LEFT_OUT = " _" + _HYPHENS
+_LEFT_OUT = " _-–—‐‑"
 _PARTS = dict(fillers.PARTS)
 
 
@@ -143,26 +142,22 @@ class Reading:
 
     def _fault(self) -> Fault:
         """Find the row that fits but for one part, the fewer characters wrong and the later the better; or fits longest."""
-        best: tuple[bool, int, int, int] | None = None
+        best: tuple[int, int, bool] | None = None
         rows: list[tuple[tuple[str, ...], int]] = []
-        end = 0
+        start = end = 0
         for row in self._rows:
-            for symbols, wrong in self._ways(row, True):
+            for _, wrong in self._ways(row, True):
                 assert wrong is not None
-                place, start, to, all_ = wrong
-                all_ = all_ or len(self.text) - to + start < _LEAST_RIGHT
-                rank = (
-                    (all_, -start, 0, 0)
-                    if all_
-                    else (False, self._stray_hyphens(row, symbols, wrong), to - start, -start)
-                )
+                place, from_, to, all_ = wrong
+                all_ = all_ or len(self.text) - to + from_ < _LEAST_RIGHT
+                # Where the most is wrong that one part may hold, it is as likely that two are: the later then decides.
+                rank = (_MOST_WRONG if all_ else to - from_, -from_, all_)
                 if best is None or rank < best:
-                    best, rows, end = rank, [], to
+                    best, rows, start, end = rank, [], from_, to
                 if rank == best and (row, place) not in rows:
                     rows.append((row, place))
         if best is None:
             return Fault("start")
-        start = -best[1] if best[0] else -best[3]
         before = self.typed[: self._at[start]].strip(_LEFT_OUT)
         typed = self.typed[self._at[start] : self._at[end]].strip(_LEFT_OUT)
         whole = [row for row, place in rows if place == 0]
@@ -182,22 +177,6 @@ class Reading:
                     last = max([place for place in range(len(symbols)) if symbols[place]])
                     found += [(row, place) for place in range(last + 2, len(row)) if "~" in row[place]]
         return found
-
-    def _stray_hyphens(self, row: tuple[str, ...], symbols: tuple[str, ...], wrong: "Wrong") -> int:
-        """Return how many hyphens were typed where this row has none: E71T-8 is no E71T8-Ni1."""
-        place, start, end, _ = wrong
-        position, expected = 0, [start if place == 0 else -1]
-        for at in range(len(symbols)):
-            if symbols[at] or at == place - 1:
-                if _PARTS[row[0]][at][0] in "- ":
-                    expected.append(position)
-                position += end - start if at == place - 1 else len(symbols[at])
-        typed = [place for place in range(1, len(self.text)) if self._hyphen_before(place)]
-        return len([place for place in typed if place not in expected])
-
-    def _hyphen_before(self, place: int) -> bool:
-        between = self.typed[self._at[place - 1] + 1 : self._at[place]]
-        return any(each in _HYPHENS for each in between)
 
 
 def _part(row: tuple[str, ...], place: int) -> str:

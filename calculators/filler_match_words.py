@@ -126,9 +126,8 @@ ENGLISH = {
     "next.settings": "Where to set the machine?",
     "next.metal-id": "Which metal is it?",
 }
-for _key in _GAS:
-    if _key.startswith("option.blend.") and not _key.endswith((".other", ".ar-he-25", ".helium")):
-        ENGLISH["option.gas." + _key[13:]] = _GAS[_key]
-for _key in tuple(ENGLISH):
-    if _key.startswith("option.base."):
-        ENGLISH["option.second_base." + _key[12:]] = ENGLISH[_key]
+# The gases have the words of gas blend, the second metal those of the first.
+for _words, _from, _to in ((_GAS, "option.blend", "option.gas"), (ENGLISH, "option.base", "option.second_base")):
+    for _key in tuple(_words):
+        if _key.startswith(_from + ".") and not _key.endswith((".other", ".ar-he-25", ".helium")):
+            ENGLISH[_to + _key[len(_from) :]] = _words[_key]

@@ -129,6 +129,30 @@ def test_a_wrong_name_is_answered_with_the_part_that_is_wrong(typed, said):
 
 
 @pytest.mark.parametrize(
+    ("typed", "sentence"),
+    (
+        ("ER 75 S-6", "“75” is wrong after “ER”. Here stands: strength. In this book: 70, 48"),
+        ("ER70X-Q", "“X-Q” is wrong after “ER70”. Here stands: solid or cored. In this book: S"),
+        ("E7081", "After “E70” is missing: position. In this book: 1"),
+        ("E70QQ", "“QQ” is wrong after “E70”. Here stands: position. In this book: 1, 2, 4"),
+        ("E70", "After “E70” is missing: position. In this book: 1, 2, 4"),
+        ("E71", "After “E71” is missing: solid or cored. In this book: T"),
+        ("G 49 Q R", "“Q R” is wrong after “G 49”. Here stands: heat treatment. In this book: A, P, AP"),
+        ("E308L", "After “E308L” is missing: covering and current. In this book: 15, 16, 17, 26"),
+        ("ER70S-66", "“6” cannot follow “ER70S-6”. In this book may follow: N, H4, H8, H16"),
+        ("ER70S-6 N Q", "“Q” cannot follow “ER70S-6 N”. In this book may follow: H4, H8, H16"),
+        ("E7018-1 X", "“X” cannot follow “E7018-1”. In this book may follow: H4, H8, H16, R"),
+        ("E7018 H4 H4", "“H4” cannot follow “E7018 H4”. In this book may follow: R"),
+        ("ER4043X", "“X” is too much: “ER4043” is a whole name"),
+        ("ER4043-XYZW", "“XYZW” is too much: “ER4043” is a whole name"),
+        ("ENi-XX", "“XX” is wrong after “ENi”. Here stands: base. In this book: CI"),
+    ),
+)  # fmt: skip
+def test_the_whole_sentence_about_a_wrong_name(typed, sentence):
+    assert refused(filler=typed)[1] == sentence
+
+
+@pytest.mark.parametrize(
     ("typed", "standard"),
     (
         ("E309LT1-1", "AWS A5.22"),

@@ -45,6 +45,21 @@ def test_silicon_filler_only_up_to_two_percent_magnesium(base, magnesium):
     assert fault(base, "5356", False) == ""
 
 
+def test_more_than_three_percent_magnesium_is_not_for_hot_service():
+    # From memory: 5356, 5183 and 5556 hold 4.3 to 5.5 %, 5554 2.4 to 3.0 %.
+    hot = {filler: fault("6061", filler, True) for filler, _ in aluminum_fillers.FILLERS}
+    assert [filler for filler in hot if hot[filler] == "hot"] == ["5356", "5183", "5556"]
+    assert fault("5083", "5554", True) == "hot"
+    assert fault("5052", "5554", True) == ""
+    assert fault("5052", "4043", True) == "magnesium"
+    assert fault("5083", "4043", True) == "4043-on-5083"
+    assert fault("2024-7075", "4043", False) == "cracks"
+
+
+def test_what_is_not_told_has_nothing_against_it():
+    assert fault("", "4043", True) == fault("6061", "", True) == fault("", "", False) == ""
+
+
 def test_magnesium_of_the_fillers_lies_within_their_limits():
     limits = {
         symbol: analysis for system, _, rows in fillers_alloy.TYPES if system == "A5.10" for symbol, analysis in rows

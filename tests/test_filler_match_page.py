@@ -111,6 +111,40 @@ def test_cold_service_wants_toughness_that_the_class_promises():
     assert "−18 °C" in listed["ER70S-3"][1]
 
 
+def test_cold_service_judges_low_alloy_classes_too():
+    listed = fillers(base="quenched-tempered", service="cold")
+    assert {name: "−51 °C" in listed[name][1] for name in ("ER110S-1", "E11018-M", "E110C-K4")} == {
+        "ER110S-1": True, "E11018-M": True, "E110C-K4": True
+    }  # fmt: skip
+    assert "−29 °C" in fillers(base="weathering", service="cold")["E81T1-W2C"][1]
+    assert fillers(base="galvanized", service="cold")["E71T-14"][0] == "Do not"
+    assert fillers(base="304", service="cold")["ER308L"][0] == "Suits"
+
+
+def test_hot_service_is_with_care_for_plain_steel_and_low_carbon_stainless():
+    steel = fillers(base="a36", service="hot")
+    assert steel["ER70S-6"] == steel["E7018"] == ("With care", ENGLISH["why.creep"])
+    stainless = fillers(base="304", service="hot")
+    assert stainless["ER308L"] == ("With care", ENGLISH["why.hot-low-carbon"])
+    assert fillers(base="2205", service="hot")["ER2209"][0] == "Suits"
+    assert fillers(base="manganese", service="hot")["ER307"][0] == "Suits"
+
+
+def test_gas_is_judged_for_cored_and_duplex_wire_as_well():
+    assert fillers(base="weathering", gas="none")["E80C-W2"] == ("Do not", "Needs gas.")
+    assert fillers(base="2205", gas="ar-co2-5")["ER2209"][0] == "Do not"  # 3 % at most, austenitic takes 5
+    assert fillers(base="304", gas="ar-co2-5")["ER308L"][0] == "Suits"
+
+
+def test_two_steels_get_the_list_of_both():
+    assert "E71T-8" in fillers(base="a36", second_base="weathering")
+    assert "E71T-8" not in fillers(base="a36", second_base="wear-plate")
+    assert first(base="manganese", second_base="304") == "ER309L"
+    assert first(base="manganese", second_base="a36") == "ER307"
+    assert "base_strength" not in ask(base="a36", second_base="wear-plate")["results"]
+    assert "match" not in ask(base="wear-plate")["results"]
+
+
 def test_structural_service_takes_no_single_pass_wire():
     assert fillers(base="a36", service="structural")["E71T-GS"][0] == "Do not"
     assert "short-circuit" in " ".join(ask(base="a36", service="structural")["notes"])

@@ -125,7 +125,7 @@ def test_hot_service_is_with_care_for_plain_steel_and_low_carbon_stainless():
     steel = fillers(base="a36", service="hot")
     assert steel["ER70S-6"] == steel["E7018"] == ("With care", ENGLISH["why.creep"])
     stainless = fillers(base="304", service="hot")
-    assert stainless["ER308L"] == ("With care", ENGLISH["why.hot-low-carbon"])
+    assert stainless["ER308LSi"] == stainless["ER308L"] == ("With care", ENGLISH["why.hot-low-carbon"])
     assert fillers(base="2205", service="hot")["ER2209"][0] == "Suits"
     assert fillers(base="manganese", service="hot")["ER307"][0] == "Suits"
 

@@ -14,6 +14,7 @@ PARTS = (
     (50, "home.part.supply"),
     (70, "home.part.repair"),
     (90, "home.part.cost"),
+    (95, "home.part.danger"),
 )
 LONGEST = 60  # characters of a search that are looked at
 _BEYOND = 1000  # every place

@@ -17,6 +17,7 @@ WORDS = {
     "home.part.supply": "Wire and gas",
     "home.part.repair": "Repair and lift",
     "home.part.cost": "What does it cost?",
+    "home.part.danger": "What can hurt me here?",
     "home.recent": "Answers you looked at last",
     "home.no-recent": "Your last answers will be listed here. They stay on this phone.",
     "home.forget": "Forget these",

@@ -28,6 +28,7 @@ CODE_SIZES = "sizes that a code lays down in inches or millimetres"
 COOLING = "its constants are fitted in kJ/mm, mm and degrees Celsius, in SI inside"
 FITTED = "fitted in degC, %, mm, mL/100 g and kJ/mm"
 PIPE = "a nominal pipe size and a schedule are names"
+LAW_TABLE = "reads a table of the law, in SI inside"
 MATERIAL = "reads a property of a material, in SI, by its name"
 EMPIRICAL = {
     "cooling.cooling_time": COOLING,
@@ -102,6 +103,11 @@ EMPIRICAL = {
     "conductors.awg_area": GAUGE,
     "conductors.copper_resistivity": MATERIAL,
     "conductors.steady_current": "a fit of a table of cables, in SI inside",
+    "noise_dose.dose_share": "a law's formula over a day of 8 h",
+    "noise_dose.full_dose_time": "a law's formula over a day of 8 h",
+    "shade_bands.arc_shade": LAW_TABLE,
+    "shade_bands.plate_shade": LAW_TABLE,
+    "shade_bands.rod_shade": LAW_TABLE,
     "supply_power.current_of_power": "a line of volts over amperes",
     "supply_power.derating": SHOP_RULE,
 }

@@ -29,6 +29,14 @@ WANTED = (
     ("how many passes", "joint-fill"),
     ("how much do I charge", "weld-cost"),
     ("labour rate", "weld-cost"),
+    ("helmet lens", "shade"),
+    ("welder's flash", "shade"),
+    ("smoke in the shop", "fume"),
+    ("galvanized fume", "fume"),
+    ("welding inside a tank", "oxygen"),
+    ("argon in a pit", "oxygen"),
+    ("loud", "noise"),
+    ("ear plugs", "noise"),
 )
 FIRST_FEW = 3
 

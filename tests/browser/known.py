@@ -258,6 +258,45 @@ KNOWN = {
     "generator-size": Known(
         (("current", "200", ""), ("machine_efficiency", "80", ""), ("power_factor", "0.7", "")), 10700, 10750, "W"
     ),
+    # 29 CFR 1910.133(a)(5): gas metal arc, 160 to 250 A, shade 10. Standing: law.
+    "shade": Known((("current", "180", ""),), 10, 10, ""),
+    # 29 CFR 1910.95, table G-16a: 95 dB for 4 h is a whole dose. Standing: law.
+    "noise": Known(
+        (
+            ("periods-1-work", "measured", ""),
+            ("periods-1-sound_level", "95", ""),
+            ("periods-1-exposure_time", "4", "h"),
+        ),
+        100,
+        100,
+        "%",
+    ),
+    # 350 ft3 (9.91 m3) with 35 ft3/h of carbon dioxide: 0.5 % after -10 h x ln(0.995) = 3.0 min. Law (mass), by hand.
+    "oxygen": Known(
+        (
+            ("gas", "carbon-dioxide", ""),
+            ("space", "known", ""),
+            ("space_volume", "350", "ft3"),
+            ("gas_inflow", "35", "ft3/h"),
+        ),
+        3.0,
+        3.0,
+        "min",
+    ),
+    # AP-42 12.19: 5.2 g/kg (from memory) of 1 kg in 10 x 10 x 4 m, no air: 13 mg/m3. By hand.
+    "fume": Known(
+        (
+            ("wire_mass", "1", "kg"),
+            ("work_time", "1", "h"),
+            ("room_by", "tape", ""),
+            ("room_length", "10", "m"),
+            ("room_width", "10", "m"),
+            ("room_height", "4", "m"),
+        ),
+        13,
+        13,
+        "mg/m\u00b3",
+    ),
 }
 
 

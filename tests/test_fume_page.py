@@ -1,0 +1,165 @@
+"""The fume question: room and face, limits by name, coatings left out, and nothing called good."""
+
+import json
+import re
+
+import pytest
+
+from calculators.fume_words import ENGLISH
+from tests import walking
+
+# 2 kg of solid wire in an hour in the smallest room and the least air of the law: 3.04 mg/m3.
+SHOP = {
+    "wire_mass": "2 kg",
+    "work_time": "1 h",
+    "room_by": "tape",
+    "room_length": "10 m",
+    "room_width": "10 m",
+    "room_height": "2.83 m",
+    "air_flow": "3420 m3/h",
+}
+PACED = {"wire_mass": "1 lb", "work_time": "1 h", "paces_long": "12", "paces_wide": "8", "room_height": "12 ft"}
+
+
+def ask(status=200, **typed):
+    reply = walking.reply("/api/fume", list(typed.items()), system="si")
+    assert reply.status == status, reply.body
+    return json.loads(reply.body)
+
+
+def page(**typed):
+    return walking.reply("/fume", list(typed.items())).body.replace("\u00a0", " ")
+
+
+def state(**typed):
+    return page(**typed).partition('class="verdict ')[2].partition('"')[0]
+
+
+def limits(**typed):
+    return {row[0]: row for row in ask(**typed)["results"]["limits"]["rows"]}
+
+
+def test_legal_room_at_the_legal_rate():
+    results = ask(**SHOP)["results"]
+    assert results["fume"]["value"] == pytest.approx(3.04, abs=0.005)
+    assert results["manganese"]["value"] == pytest.approx(0.186, abs=0.001)
+    assert results["fume"]["low"] == pytest.approx(results["fume"]["value"] / 3)
+    assert results["fume"]["high"] == pytest.approx(results["fume"]["value"] * 3)
+
+
+def test_limits_stand_by_name_for_room_and_face():
+    rows = limits(**SHOP)
+    ceiling = rows["Manganese, OSHA ceiling"]
+    assert ceiling[1]["value"] == pytest.approx(5)
+    assert ceiling[2] == "3.7"  # 0.186 of 5
+    assert ceiling[3] == "7.4 to 37"
+    # Mean of the hour 0.171 mg/m3, over 8 h 0.0214: 107 % of 0.02. By hand: 0.186 x (1 - 1 / 12.08) / 8.
+    assert float(rows["Manganese, ACGIH day (fine dust)"][2]) == pytest.approx(107, abs=5)
+
+
+def test_below_the_law_and_over_what_is_advised():
+    assert state(**SHOP) == "outside"
+    assert "over what is advised: Manganese, ACGIH" in page(**SHOP)
+
+
+def test_paces_are_two_and_a_half_feet():
+    tape = {"room_by": "tape", "room_length": "30 ft", "room_width": "20 ft"}
+    both = {name: text for name, text in PACED.items() if not name.startswith("paces")}
+    assert ask(**PACED)["results"]["fume"]["value"] == pytest.approx(ask(**both, **tape)["results"]["fume"]["value"])
+    # By hand: 0.4536 kg x 5.2 g/kg in 30 x 20 x 12 ft (203.9 m3): 11.57 mg/m3.
+    assert ask(**PACED)["results"]["fume"]["value"] == pytest.approx(11.57, abs=0.01)
+
+
+def test_air_not_known_is_no_air():
+    assert ask(**PACED)["results"]["fume"]["value"] > ask(**PACED, air_flow="500 ft3/min")["results"]["fume"]["value"]
+    assert "the fume stays" in page(**PACED)
+    assert "the fume stays" not in page(**PACED, air_flow="500 ft3/min")
+
+
+def test_feed_and_arc_time_tell_the_weight():
+    """0.9 mm at 6 m/min for 30 min: 180 m of 4.994 g/m, 0.899 kg; by hand."""
+    fed = {name: text for name, text in SHOP.items() if name != "wire_mass"}
+    fed |= {"told_by": "feed", "wire_feed_speed": "6 m/min", "wire_diameter": "0.9 mm", "arc_time": "30 min"}
+    weighed = ask(**{**SHOP, "wire_mass": "0.8989 kg"})["results"]["fume"]["value"]
+    assert ask(**fed)["results"]["fume"]["value"] == pytest.approx(weighed, rel=1e-3)
+
+
+def test_stainless_is_over_the_law_for_chromium_six():
+    stick = {**SHOP, "consumable": "stick-stainless"}
+    assert "over the law: Chromium(VI), OSHA day" in page(**stick)
+    assert "lung cancer. The law wants" in page(**stick)
+    assert "chromium_six" not in ask(**SHOP)["results"]
+
+
+def test_zinc_smokes_off_the_length_that_is_welded():
+    """1 m through G90: 2 faces x 10 mm x 137.5 g/m2 x 1.245 = 3.42 g of oxide; 200 m3 without air: 17.1 mg/m3."""
+    zinc = {
+        **PACED,
+        "coating": "galvanized-sheet",
+        "weld_length": "1 m",
+        "room_by": "tape",
+        "room_length": "10 m",
+        "room_width": "10 m",
+        "room_height": "2 m",
+    }
+    results = ask(**zinc)["results"]
+    assert results["zinc_oxide"]["value"] == pytest.approx(17.1, abs=0.05)
+    bare = ask(**{**zinc, "coating": "bare"})["results"]
+    assert results["fume"]["value"] == pytest.approx(bare["fume"]["value"] + results["zinc_oxide"]["value"])
+    assert "fever" in page(**zinc)
+    assert "zinc_oxide" not in bare
+
+
+@pytest.mark.parametrize(
+    ("coating", "word"), [("painted", "lead"), ("plated", "cadmium"), ("unknown", "treat it as cadmium")]
+)
+def test_a_coating_without_numbers_is_said_to_be_left_out(coating, word):
+    small = {**SHOP, "wire_mass": "0.01 kg", "consumable": "solid-aluminum", "coating": coating}
+    assert state(**small) == "unclear"
+    assert "not in this sum" in page(**small)
+    assert word in page(**small)
+
+
+def test_law_on_the_room():
+    assert "less than 10 000" in ask(**PACED)["results"]["ventilation"]["text"]
+    big = {**PACED, "paces_long": "40", "paces_wide": "40"}
+    assert "under 16 ft" in ask(**big)["results"]["ventilation"]["text"]
+    high = {**big, "room_height": "16 ft"}
+    assert "still call for ventilation" in ask(**high)["results"]["ventilation"]["text"]
+
+
+def test_long_beads_let_fume_build_up():
+    """Common practice."""
+    assert "Long continuous beads let fume build up, although this process makes less of it than stick." in " ".join(
+        ask(**PACED)["notes"]
+    )
+    assert "Long continuous" not in page(**{**PACED, "consumable": "stick-7018"})
+
+
+def test_growth_ends_where_the_answer_is():
+    answer = ask(**SHOP)["results"]
+    rows = answer["growth"]["rows"]
+    assert rows[2][1]["value"] == pytest.approx(answer["fume"]["value"])
+    assert rows[0][1]["value"] < rows[1][1]["value"] < rows[2][1]["value"] < rows[3][1]["value"]
+    assert len(ask(**PACED)["results"]["growth"]["rows"]) == 3
+
+
+def test_no_answer_is_ever_inside():
+    for _, came in walking.answered("fume"):
+        assert came.answer.verdict.state in ("outside", "unclear")
+
+
+def test_no_sentence_permits_anything():
+    for id, text in ENGLISH.items():
+        assert not re.search(r"\b(safe|ok|okay|you may|allowed|permitted|harmless)\b", text.lower()), id
+
+
+def test_refusals():
+    assert list(ask(422, **{**PACED, "wire_mass": "90 lb"})["errors"]) == ["wire_mass"]
+    rods = {**PACED, "consumable": "stick-7018", "told_by": "feed", "wire_feed_speed": "6 m/min"}
+    rods |= {"wire_diameter": "0.9 mm", "arc_time": "10 min"}
+    assert list(ask(422, **rods)["errors"]) == ["told_by"]
+    longer = {**rods, "consumable": "solid-steel", "arc_time": "2 h"}
+    assert list(ask(422, **longer)["errors"]) == ["arc_time"]
+    fast = {**rods, "consumable": "solid-steel", "wire_feed_speed": "40 m/min", "wire_diameter": "4 mm"}
+    assert list(ask(422, **{**fast, "arc_time": "1 h"})["errors"]) == ["arc_time"]

@@ -71,24 +71,20 @@ def _results(case: FumeCase) -> list[object]:
 
 
 def _ventilation(case: FumeCase) -> Message:
-    volume = Measured(case.volume, "space_volume", 3)
     if numerals.settle(case.volume) < numerals.settle(facts.LEAST_SPACE):
-        return say("fume.ventilation.small", volume=volume)
+        return say("fume.ventilation.small")
     if numerals.settle(case.height) < numerals.settle(facts.LEAST_CEILING):
         return say("fume.ventilation.low")
-    return say("fume.ventilation.else", volume=volume)
+    return say("fume.ventilation.else")
 
 
 def _limits(case: FumeCase) -> Table:
     rows = []
     for name, limit, _, share in case.shares():
-        face = say(
-            "fume.span",
-            low=Plain(share * 100.0 * facts.FACE_LOW, 2),
-            high=Plain(share * 100.0 * facts.FACE_HIGH, 2),
-        )
-        rows.append((say("fume.limit." + name), Measured(limit, "air_concentration", 2), Plain(share * 100.0, 2), face))
-    heads = tuple([say("fume.table." + head) for head in ("limit", "value", "room", "face")])
+        face = say("fume.span", low=Plain(share * facts.FACE_LOW, 2), high=Plain(share * facts.FACE_HIGH, 2))
+        named = say("fume.named", limit=say("fume.limit." + name), value=Measured(limit, "air_concentration", 2))
+        rows.append((named, Plain(share, 2), face))
+    heads = tuple([say("fume.table." + head) for head in ("limit", "room", "face")])
     return Table("limits", say("fume.table.limits"), heads, tuple(rows))
 
 
@@ -114,6 +110,10 @@ def _working(case: FumeCase) -> tuple[Message, ...]:
         "volume": Measured(case.volume, "space_volume", 3),
     }
     lines = [say("fume.working.rate", **shown)]
+    if "zinc_oxide" in case.rates:
+        length = case.given.measured("weld_length")
+        grams = dict(facts.ZINC_A_FACE)[case.given.word("coating")] * 1000.0
+        lines.insert(0, say("fume.working.zinc", length=length, grams=Plain(grams, 4)))
     if case.air > 0.0:
         lines.append(say("fume.working.air", air=case.given.measured("air_flow"), **shown))
     else:
@@ -122,7 +122,7 @@ def _working(case: FumeCase) -> tuple[Message, ...]:
 
 
 def _notes(case: FumeCase) -> tuple[Message, ...]:
-    notes = [say("fume.note.face")]
+    notes = [say("fume.note.face"), say("fume.note.room")]
     if not case.air:
         notes.append(say("fume.note.still"))
     if case.consumable in SOLID and case.consumable != "solid-aluminum":

@@ -162,8 +162,8 @@ def _duration(time: float | None) -> object:
 def _table(space: _Space) -> Table:
     rows = []
     for word, time in space.times:
-        rows.append((say("oxygen.level." + word), say("oxygen.means." + word), _duration(time)))
-    heads = tuple([say("oxygen.table." + head) for head in ("level", "means", "after")])
+        rows.append((say("oxygen.level." + word), _duration(time)))
+    heads = (say("oxygen.table.level"), say("oxygen.table.after"))
     return Table("levels", say("oxygen.table"), heads, tuple(rows))
 
 

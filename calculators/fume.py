@@ -174,8 +174,8 @@ CALCULATOR = Calculator(
             "weld_length", when=("coating", _ZINC), low=5.0, high=100000.0, presets=("12 in", "10 ft", "1 m", "10 m")
         ),
         Choice("room_by", ("paces", "tape"), default="paces"),
-        Quantity("paces_long", "count", when=("room_by", ("paces",)), presets=("6", "10", "20")),
-        Quantity("paces_wide", "count", when=("room_by", ("paces",)), presets=("6", "10", "20")),
+        Quantity("paces_long", "count", when=("room_by", ("paces",)), high=200.0, presets=("6", "10", "20")),
+        Quantity("paces_wide", "count", when=("room_by", ("paces",)), high=200.0, presets=("6", "10", "20")),
         Quantity("room_length", "part_length", when=("room_by", ("tape",)), low=0.3, presets=_ROOM),
         Quantity("room_width", "part_length", when=("room_by", ("tape",)), low=0.3, presets=_ROOM),
         Quantity("room_height", "part_length", low=0.3, high=50.0, presets=("8 ft", "12 ft", "16 ft", "3 m")),

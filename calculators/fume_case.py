@@ -7,7 +7,7 @@ from calculators.room_air import concentration, mean_concentration
 
 METALS = ("manganese", "chromium_six", "nickel", "zinc_oxide")
 SOLID = ("solid-steel", "solid-stainless", "solid-aluminum")
-_METAL_OF = {"solid-stainless": "stainless", "cored-stainless": "stainless", "solid-aluminum": "aluminum"}
+_METAL_OF = {"solid-stainless": "stainless", "solid-aluminum": "aluminum"}
 
 
 class FumeCase:
@@ -31,7 +31,7 @@ class FumeCase:
         given = self.given
         if given.word("told_by") == "mass":
             return given.number("wire_mass")
-        if self.consumable.startswith("stick"):
+        if self.consumable not in SOLID:
             raise Refusal("told_by", say("fume.refusal.rods"))
         if ranges.above(given.number("arc_time"), self.time):
             raise Refusal("arc_time", say("fume.refusal.arc-time"))

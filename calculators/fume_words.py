@@ -80,7 +80,7 @@ ENGLISH = {
     "remedy": "Hood or gun extraction at the arc, air across you, less burned indoors, a respirator that fits.",
     "remedy.coating": "Strip it 4 in back on both faces before heat, with a respirator on, or have it tested.",
     "refusal.most": "No hand-held arc burns that much. In this time {most} is the most taken here",
-    "refusal.rods": "Rods have no feed. Choose their weight",
+    "refusal.rods": "Rods have no feed, and cored wire is lighter than solid. Choose their weight",
     "refusal.arc-time": "The arc cannot burn longer than the work lasts",
     "working.rate": "{burned} in {time} gives {rate} mg of fume a minute, zinc included",
     "working.zinc": "Zinc oxide = {length} × 2 faces × 10 mm × {grams} g/m² × 1.245, all of it smoke",

@@ -37,7 +37,7 @@ NIOSH = Source(
 TYPICAL = Source(
     "Health and Safety Executive (Great Britain), typical noise levels of welding and its tasks", "published"
 )
-PRACTICE = Source("Plugs and muffs at the arc", "common practice")
+PRACTICE = Source("Plugs and muffs at the arc; a voice raised at arm's length", "common practice")
 _SOURCES = (LAW, NIOSH, TYPICAL, PRACTICE)
 
 _MEASURED = "measured"

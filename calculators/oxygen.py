@@ -27,7 +27,10 @@ CO2_LAW = Source("29 CFR 1910.1000 table Z-1: carbon dioxide 5000 ppm over 8 h, 
 CO2_DANGER = Source("NIOSH: carbon dioxide 30 000 ppm short-term, 40 000 ppm immediately dangerous", "published")
 BALANCE = Source("Mass balance of a well mixed space, as used for oxygen deficiency hazards", "published")
 EFFECTS = Source("OSHA, preamble to 29 CFR 1910.134: what little oxygen does; seen quoted", "published")
-WELDING = Source("29 CFR 1910.252(a)(4) and (c)(4): cylinders and attendant outside, gas shut off outside", "law")
+WELDING = Source(
+    "29 CFR 1910.252(a)(4) and (c)(4): cylinders and attendant outside, gas shut off outside, no oxygen to ventilate; seen quoted in part",
+    "law",
+)
 RESCUE = Source("NIOSH 86-110, Preventing occupational fatalities in confined spaces", "published")
 _SOURCES = (CO2_LAW, CO2_DANGER, SPACES, EFFECTS, BALANCE, WELDING, RESCUE)
 

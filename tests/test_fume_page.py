@@ -144,7 +144,8 @@ def test_growth_ends_where_the_answer_is():
 
 def test_no_answer_is_ever_inside():
     for _, came in walking.answered("fume"):
-        assert came.answer.verdict.state in ("outside", "unclear")
+        verdict = came.answer.verdict if came.answer else None
+        assert verdict is not None and verdict.state in ("outside", "unclear")
 
 
 def test_no_sentence_permits_anything():
@@ -157,6 +158,7 @@ def test_refusals():
     rods = {**PACED, "consumable": "stick-7018", "told_by": "feed", "wire_feed_speed": "6 m/min"}
     rods |= {"wire_diameter": "0.9 mm", "arc_time": "10 min"}
     assert list(ask(422, **rods)["errors"]) == ["told_by"]
+    assert list(ask(422, **{**rods, "consumable": "cored-steel"})["errors"]) == ["told_by"]
     longer = {**rods, "consumable": "solid-steel", "arc_time": "2 h"}
     assert list(ask(422, **longer)["errors"]) == ["arc_time"]
     fast = {**rods, "consumable": "solid-steel", "wire_feed_speed": "40 m/min", "wire_diameter": "4 mm"}

@@ -27,6 +27,13 @@ def integrated(volume, inflow, leaves, time):
     return solved.y[0][-1]
 
 
+def minutes_to(volume, inflow, share):
+    """Return the minutes until the gas has taken a share of a space without a fan."""
+    time = time_to_share(volume, inflow, inflow, share)
+    assert time is not None
+    return time / MINUTE
+
+
 @pytest.mark.parametrize(
     ("volume", "inflow", "air"),
     [(10.0, 35 * CFH, 0.0), (2.0, 12e-3 / MINUTE, 0.0), (10.0, 0.9 / HOUR, 10.0 / HOUR), (300.0, 1e-6, 0.01)],
@@ -70,8 +77,7 @@ def test_a_share_that_is_never_reached_has_no_time():
     [(10.0, 15e-3 / 60, 0.195, 46.2), (5.0, 15e-3 / 60, 0.195, 23.1), (2.0, 12e-3 / 60, 0.195, 11.6)],
 )
 def test_minutes_until_a_meter_alarms(volume, inflow, level, minutes):
-    found = time_to_share(volume, inflow, inflow, 1 - level / facts.CLEAN_OXYGEN)
-    assert found / MINUTE == pytest.approx(minutes, abs=0.1)
+    assert minutes_to(volume, inflow, 1 - level / facts.CLEAN_OXYGEN) == pytest.approx(minutes, abs=0.1)
 
 
 def test_a_dewar_in_a_room_as_a_laboratory_sums_it():
@@ -84,13 +90,11 @@ def test_a_dewar_in_a_room_as_a_laboratory_sums_it():
 def test_carbon_dioxide_passes_its_limits_before_an_oxygen_meter_alarms():
     """The trap: 10 m3 with 35 ft3/h of carbon dioxide. By hand 3.0, 24.7 and 42.0 minutes."""
     inflow = 35 * CFH
-    law, _, danger = [time_to_share(10.0, inflow, inflow, level) / MINUTE for level, _ in facts.CARBON_DIOXIDE]
-    alarm = time_to_share(10.0, inflow, inflow, 1 - 0.195 / facts.CLEAN_OXYGEN) / MINUTE
-    assert (law, danger, alarm) == (
-        pytest.approx(3.03, abs=0.01),
-        pytest.approx(24.7, abs=0.05),
-        pytest.approx(42.0, abs=0.05),
-    )
+    law, _, danger = [minutes_to(10.0, inflow, level) for level, _ in facts.CARBON_DIOXIDE]
+    alarm = minutes_to(10.0, inflow, 1 - 0.195 / facts.CLEAN_OXYGEN)
+    assert law == pytest.approx(3.03, abs=0.01)
+    assert danger == pytest.approx(24.7, abs=0.05)
+    assert alarm == pytest.approx(42.0, abs=0.05)
     # At the alarm it stands at 6.7 %: beyond what is immediately dangerous.
     assert pytest.approx(0.067, abs=0.0005) == 1 - 0.195 / facts.CLEAN_OXYGEN
 

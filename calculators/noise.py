@@ -120,7 +120,8 @@ def _answer(given: Given) -> Answer:
 def _banded(name: str, values: list[float], quantity: str, sure: bool) -> Number:
     if sure:
         return Number(name, values[1], quantity)
-    return Number(name, values[1], quantity, values[0], values[2], say("noise.band"))
+    # Why there is a band is said once, with the first.
+    return Number(name, values[1], quantity, values[0], values[2], say("noise.band") if name == "dose" else None)
 
 
 def _results(day: _Day) -> list[object]:

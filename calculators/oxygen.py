@@ -208,8 +208,8 @@ _LENGTHS = ("3 ft", "4 ft", "6 ft", "1 m", "2 m")
 
 CALCULATOR = Calculator(
     name="oxygen",
-    fields=(
-        *FIELDS,
+    fields=FIELDS
+    + (
         Choice("space", ("box", "round", "known"), default="box"),
         Quantity(
             "space_length", "part_length", when=("space", ("box", "round")), low=0.3, high=100.0, presets=_LENGTHS

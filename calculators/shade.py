@@ -33,6 +33,8 @@ _SOURCES = (LAW, COMFORT, OTHERS, PRACTICE)
 
 _GRINDING = "grinding"
 _ARCS = tuple(process for process, _ in facts.CURRENTS)
+# The range that the box shows is that of the first.
+_LONGEST_FIRST = ("air-carbon-arc",) + tuple([process for process in _ARCS if process != "air-carbon-arc"])
 _TORCHES = tuple(process for process, _ in facts.PLATES)
 _FIXED = tuple(process for process, _, _, _ in facts.FIXED)
 _LIT = _ARCS + _TORCHES + _FIXED
@@ -141,7 +143,7 @@ CALCULATOR = Calculator(
     name="shade",
     fields=(
         Choice("process", _LIT + (_GRINDING,), default="gas-metal-arc"),
-        Quantity("current", when=("process", _ARCS), presets=("90 A", "125 A", "180 A", "250 A")),
+        Quantity("current", when=("process", _LONGEST_FIRST), presets=("90 A", "125 A", "180 A", "250 A")),
         Quantity(
             "rod_diameter",
             "thickness",

@@ -20,6 +20,7 @@ ENGLISH = {
     "option.process.carbon-arc": "Carbon arc welding",
     "option.process.grinding": "Grinding",
     "field.current": "Current",
+    "range.current": "the law's table ends there for gouging, and lower for other work",
     "field.rod_diameter": "Rod",
     "field.thickness": "Plate",
     "field.helmet_shade": "Shade in the helmet now",

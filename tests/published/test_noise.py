@@ -122,3 +122,11 @@ def test_usual_levels_are_those_of_the_authority():
 def test_out_of_range(function, arguments):
     with pytest.raises(ranges.OutOfRange):
         function(*arguments)
+
+
+def test_the_ends_of_the_ranges_are_taken():
+    assert full_dose_time(40.0, 80.0, 5.0) == pytest.approx(8 * HOUR * 2.0**8)
+    assert dose_share(40.0, 8 * HOUR, 90.0, 5.0, 40.0) == pytest.approx(2.0**-10)
+    assert average_level(1.0, 80.0, 10.0) == pytest.approx(80.0)
+    with pytest.raises(ranges.OutOfRange):
+        average_level(1.0000005e6, 90.0, 16.61)

@@ -99,6 +99,7 @@ def test_brazing_soldering_and_carbon_arc():
 def test_the_ends_of_the_tables():
     """Federal law ends gas metal arc at 500 A; the standard and a state's copy print 550."""
     assert arc_shade("gas-metal-arc", 500.0)[0] == 10
+    assert arc_shade("plasma-welding", 0.5)[0] == 6
     for process, end in (("gas-metal-arc", 500.1), ("shielded-metal-arc", 550.1), ("air-carbon-arc", 1000.1)):
         with pytest.raises(ranges.OutOfRange):
             arc_shade(process, end)

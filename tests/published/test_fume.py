@@ -65,9 +65,9 @@ def test_box_model_against_numerical_integration(air, time):
     solved = solve_ivp(
         lambda _, c: (rate - air * c) / volume, (0.0, time), [0.0], rtol=1e-10, atol=1e-18, dense_output=True
     )
-    assert concentration(rate, volume, air, time) == pytest.approx(solved.y[0][-1], rel=1e-5)
+    assert concentration(rate, volume, air, time) == pytest.approx(solved.y[0][-1], rel=1e-5, abs=0)
     area = quad(lambda at: solved.sol(at)[0], 0.0, time, limit=200)[0]
-    assert mean_concentration(rate, volume, air, time) == pytest.approx(area / time, rel=1e-4)
+    assert mean_concentration(rate, volume, air, time) == pytest.approx(area / time, rel=1e-4, abs=0)
 
 
 def test_series_and_closed_form_meet():
@@ -75,9 +75,9 @@ def test_series_and_closed_form_meet():
     for changes in (0.999e-3, 1.001e-3):
         air = changes * 100.0 / HOUR
         exact = 1e-6 / air * -math.expm1(-changes)
-        assert concentration(1e-6, 100.0, air, HOUR) == pytest.approx(exact, rel=1e-9)
+        assert concentration(1e-6, 100.0, air, HOUR) == pytest.approx(exact, rel=1e-9, abs=0)
         mean = 1e-6 / air * (1 - -math.expm1(-changes) / changes)
-        assert mean_concentration(1e-6, 100.0, air, HOUR) == pytest.approx(mean, rel=1e-9)
+        assert mean_concentration(1e-6, 100.0, air, HOUR) == pytest.approx(mean, rel=1e-9, abs=0)
 
 
 def test_legal_room_at_the_legal_rate():

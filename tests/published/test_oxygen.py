@@ -123,6 +123,15 @@ def test_out_of_range(volume, inflow, through, time):
         gas_share(volume, inflow, through, time)
 
 
+def test_the_upper_ends_hold_and_the_fault_is_named():
+    for inflow, through, time in ((1e-4, 1e-4, 1.0000005e9), (1e-4, 10000.5, 60.0)):
+        with pytest.raises(ranges.OutOfRange):
+            gas_share(10.0, inflow, through, time)
+    with pytest.raises(ranges.OutOfRange) as refused:
+        gas_share(10.0, 1e-4, 0.5e-4, 60.0)
+    assert refused.value.name == "through_flow"
+
+
 @pytest.mark.parametrize("share", [-0.01, 1.01, math.nan])
 def test_a_share_is_of_one(share):
     with pytest.raises(ranges.OutOfRange):

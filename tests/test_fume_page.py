@@ -151,7 +151,7 @@ def test_a_coating_without_numbers_is_said_to_be_left_out(coating, word):
 
 def test_law_on_the_room():
     assert "small room" in ask(**PACED)["results"]["ventilation"]["text"]
-    assert "less than 10 000 ft³ (284 m³)" in page(**PACED)
+    assert "under 10 000 ft³ (284 m³)" in page(**PACED)
     big = {**PACED, "paces_long": "40", "paces_wide": "40"}
     assert "low ceiling" in ask(**big)["results"]["ventilation"]["text"]
     high = {**big, "room_height": "16 ft"}

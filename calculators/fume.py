@@ -67,8 +67,7 @@ def _results(case: FumeCase) -> list[object]:
         if name in case.rates:
             value = case.at(name, case.time)
             ends = (value / facts.SCATTER, value * facts.SCATTER)
-            band = say("fume.band") if name == "fume" else None  # said once, with the first
-            results.append(Number(name, value, "air_concentration", ends[0], ends[1], band))
+            results.append(Number(name, value, "air_concentration", ends[0], ends[1], say("fume.band")))
     results.append(Words("ventilation", _ventilation(case)))
     return results + [_limits(case), _growth(case)]
 

@@ -120,8 +120,7 @@ def _answer(given: Given) -> Answer:
 def _banded(name: str, values: list[float], quantity: str, sure: bool) -> Number:
     if sure:
         return Number(name, values[1], quantity)
-    # Why there is a band is said once, with the first.
-    return Number(name, values[1], quantity, values[0], values[2], say("noise.band") if name == "dose" else None)
+    return Number(name, values[1], quantity, values[0], values[2], say("noise.band"))
 
 
 def _results(day: _Day) -> list[object]:

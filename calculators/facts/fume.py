@@ -30,11 +30,11 @@ PRINTED = (
     ("stick-6013", 19.7, 9.45, None, None),
     ("stick-stainless", 10.8, 5.44, 3.59, 0.55),
 )
-# Current, gas and transfer move these factors: a third to three times. From memory.
+# Current, gas and transfer move these factors: a third to three times. From memory. A pipefitter's stick work in the
+# field came out considerably below the laboratory (J. Occup. Environ. Hyg. 6 (2009) 298; abstract seen).
 SCATTER = 3.0
 
-# The face sees more than the room's mean: 2 to 10 times. Standing: common practice; a pipefitter's samples (SMAW, two
-# zone model, J. Occup. Environ. Hyg. 6 (2009) 298; abstract seen) bear out that the near field is the higher.
+# The face sees more than the room's mean: 2 to 10 times. Standing: common practice.
 FACE_LOW, FACE_HIGH = 2.0, 10.0
 
 # Zinc: ASTM A653 G90, 275 g/m2 on both faces; standard, seen quoted. Hot-dip: about 600 g/m2 a face (85 um); from

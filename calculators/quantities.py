@@ -138,7 +138,6 @@ _ALL = (
     _q("hose_length", ("ft", "m"), "m", "ft", 0.5, 100.0),
     _q("leak_time", ("h", "min"), "h", "h", 0.01, 1000.0),
     _q("fill_price", ("",), "", "", 0.01, 100000.0, money=True),
-    _q("fill_price", ("",), "", "", 0.01, 100000.0),
     _q("shade", ("",), "", "", 1.5, 15.0, figures=2),
     _q("space_volume", ("ft3", "m3"), "m3", "ft3", 0.01, 1e7),
     _q("gas_inflow", ("ft3/h", "L/min", "L/h"), "L/min", "ft3/h", 0.001, 1000.0),

@@ -287,6 +287,48 @@ class Findings:
         self.items = items
 
 
+class Checklist:
+    """Things to do or to look at, each with a box to tick; the page's script keeps the ticks on the phone.
+
+    `items` are (id, what). A tick is kept under the calculator's name and this id, so an id never changes its meaning.
+    `left` says what is still to be judged when every box is ticked: ticks prove nothing.
+    """
+
+    kind = "checklist"
+
+    def __init__(self, name: str, heading: Message, items: tuple[tuple[str, Message], ...], left: Message) -> None:
+        self.name = name
+        self.heading = heading
+        self.items = items
+        self.left = left
+
+
+class Countdown:
+    """A wait of `length`, [s], that the page's script can start: the time it ends is kept across lock and restart.
+
+    `label` says what is waited for, `after` what to do when the time is over.
+    """
+
+    kind = "countdown"
+
+    def __init__(self, name: str, label: Message, length: float, after: Message) -> None:
+        self.name = name
+        self.label = label
+        self.length = length
+        self.after = after
+
+
+class Draft:
+    """A text that the reader may copy and send to somebody."""
+
+    kind = "draft"
+
+    def __init__(self, name: str, label: Message, message: Message) -> None:
+        self.name = name
+        self.label = label
+        self.message = message
+
+
 class Drawing:
     """A line drawing: `shapes` are (form, whole-number coordinates, style, label or None).
 

@@ -10,7 +10,10 @@ from calculators.contract import (
     UNKNOWN,
     Answer,
     Calculator,
+    Checklist,
     Choice,
+    Countdown,
+    Draft,
     Drawing,
     Finding,
     Findings,
@@ -69,7 +72,7 @@ def _answer(given: Given) -> Answer:
             numbers.append(Number(name, given.number(name)))
     posture = Words("posture", say("specimen.posture." + given.word("position")))
     return Answer(
-        results=tuple(numbers) + (posture, _parts(given), _suspects(given), _sketch(given)),
+        results=tuple(numbers) + (posture, _parts(given), _suspects(given)) + _to_do(given, time) + (_sketch(given),),
         working=(
             say(
                 "specimen.working",
@@ -131,6 +134,23 @@ def _suspects(given: Given) -> Findings:
         why = say("specimen.why.second", factor=given.measured("operating_factor", "thermal_efficiency"))
         items.append(Finding(say("specimen.suspect.second"), say("specimen.sure.possible"), why))
     return Findings("suspects", say("specimen.suspects"), tuple(items))
+
+
+def _chores(given: Given) -> Checklist:
+    items = [("clean", say("specimen.chore.clean")), ("measure", say("specimen.chore.measure"))]
+    if given.has("thickness"):
+        items.append(("bevel", say("specimen.chore.bevel", thickness=given.measured("thickness"))))
+    return Checklist("chores", say("specimen.chores"), tuple(items), say("specimen.chores.left"))
+
+
+def _to_do(given: Given, time: float) -> tuple[object, ...]:
+    label = say("specimen.wait", length=given.measured("arc_time"))
+    letter = say("specimen.letter.text", length=given.measured("weld_length"))
+    return (
+        _chores(given),
+        Countdown("wait", label, time, say("specimen.wait.after")),
+        Draft("letter", say("specimen.letter"), letter),
+    )
 
 
 def _sketch(given: Given) -> Drawing:
@@ -243,6 +263,15 @@ ENGLISH = {
     "sure.possible": "possible",
     "why.first": "It comes first.",
     "why.second": "Factor {factor}.",
+    "chores": "Before the seam",
+    "chore.clean": "Clean it <twice>.",
+    "chore.measure": "Measure it.",
+    "chore.bevel": "Bevel the plate of {thickness}.",
+    "chores.left": "Ticks do not clean it.",
+    "wait": "Wait {length}",
+    "wait.after": "Look again.",
+    "letter": "To send",
+    "letter.text": "Seam of {length} & more.",
     "sketch": "The seam",
     "sketch.description": "A line of {weld_length}.",
     "working": "{weld_length} ÷ {travel_speed} = {arc_time}",

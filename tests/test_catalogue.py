@@ -53,6 +53,8 @@ FOR_SCRIPTS = {
     *("data-needs-script", "data-no-recent", "data-number", "data-phone-state", "data-recent", "data-row", "data-rows"),
     *("data-theme", "data-theme-choice", "data-timer", "data-undo", "data-unit", "data-update", "data-update-now"),
     *("data-when", "data-when-is"),
+    *("data-back", "data-begin", "data-checklist", "data-copy-draft", "data-countdown", "data-draft", "data-end"),
+    *("data-left", "data-over", "data-retick", "data-seconds", "data-tick", "data-untick"),
 }
 
 

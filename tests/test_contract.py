@@ -433,6 +433,35 @@ def test_findings():
     assert result("suspects")["findings"][1] == {"what": "That", "sureness": "possible", "why": "Factor 30\u00a0%."}
 
 
+def test_checklist():
+    found = one(each for each in answered().all("fieldset") if each.has_class("checklist"))
+    assert one(answered().all("legend")).text() == "Before the seam"
+    boxes = answered().all("input")
+    assert [each.attributes.get("data-tick") for each in boxes] == ["clean", "measure"], "kept by their ids"
+    assert all("name" not in each.attributes for each in boxes), "ticks are no part of the address"
+    assert [each.text() for each in answered().all("label")] == ["Clean it <twice>.", "Measure it."]
+    count = one(each for each in answered().all("p") if "data-done" in each.attributes).attributes
+    assert (count["data-done"], count["data-since"]) == ("{done} of 2 done", "First tick: {when}")
+    assert "Ticks do not clean it." in found.text(), "what is left to judge stands there whatever is ticked"
+    said = result("chores")
+    assert said["items"][0] == {"id": "clean", "text": "Clean it <twice>."}
+    assert said["left"] == "Ticks do not clean it."
+
+
+def test_countdown():
+    found = within(answered(), "countdown")
+    assert (found.attributes["data-countdown"], found.attributes["data-seconds"]) == ("wait", "30")
+    assert found.children[0].text() == "Wait 0.5\u00a0min"
+    assert "cannot ring a locked phone" in found.text()
+    assert result("wait") == {"value": 0.5, "unit": "min", "text": "Look again."}
+
+
+def test_draft():
+    found = within(answered(), "draft")
+    assert [each.text() for each in found.children[:2]] == ["To send", "Seam of 6\u00a0in & more."]
+    assert result("letter") == {"text": "Seam of 6\u00a0in & more."}
+
+
 def test_drawing():
     read = answered()
     drawing = one(read.all("svg"))

@@ -4,7 +4,10 @@ from calculators import asking, reading, units
 from calculators.contract import (
     Answer,
     Calculator,
+    Checklist,
     Choice,
+    Countdown,
+    Draft,
     Drawing,
     Field,
     Findings,
@@ -90,7 +93,7 @@ def _result(result: object, context: Context) -> Pairs:
         if result.in_words is not None:
             value.add("text", sentence(result.in_words, context))
         return value
-    if isinstance(result, Words):
+    if isinstance(result, (Words, Draft)):
         return Pairs(("text", sentence(result.message, context)))
     if isinstance(result, Table):
         columns = [sentence(column, context) for column in result.columns]
@@ -109,6 +112,12 @@ def _result(result: object, context: Context) -> Pairs:
                 ],
             )
         )
+    if isinstance(result, Checklist):
+        items = [Pairs(("id", id), ("text", sentence(what, context))) for id, what in result.items]
+        return Pairs(("items", items), ("left", sentence(result.left, context)))
+    if isinstance(result, Countdown):
+        minutes = units.from_coherent(result.length, "min")
+        return Pairs(("value", minutes), ("unit", "min"), ("text", sentence(result.after, context)))
     assert isinstance(result, Drawing)
     return Pairs(("title", sentence(result.title, context)), ("description", sentence(result.description, context)))
 
@@ -238,11 +247,12 @@ def _operation(name: str, summary: str, parameters: list[Pairs], schema: str) ->
 
 
 def _result_schema(text: Pairs) -> Pairs:
-    """Return the schema of one result: a number, words, a table, findings or a drawing's description."""
+    """Return the schema of one result: a number, words, a table, findings, a checklist or a drawing's description."""
     number = Pairs(("type", "number"))
     cell = Pairs(("type", ["string", "object"]), ("properties", Pairs(("value", number), ("unit", text))))
     row = Pairs(("type", "array"), ("items", cell))
     finding = Pairs(("type", "object"), ("properties", Pairs(("what", text), ("sureness", text), ("why", text))))
+    item = Pairs(("type", "object"), ("properties", Pairs(("id", text), ("text", text))))
     members = Pairs(
         ("value", number),
         ("unit", text),
@@ -252,6 +262,8 @@ def _result_schema(text: Pairs) -> Pairs:
         ("columns", Pairs(("type", "array"), ("items", text))),
         ("rows", Pairs(("type", "array"), ("items", row))),
         ("findings", Pairs(("type", "array"), ("items", finding))),
+        ("items", Pairs(("type", "array"), ("items", item))),
+        ("left", text),
         ("title", text),
         ("description", text),
     )

@@ -1,7 +1,21 @@
 """An answer, a refusal or a list of questions -> HTML, escaped; runs on both Pythons."""
 
 from calculators import units
-from calculators.contract import Drawing, Findings, Measured, Message, Next, Number, Source, Table, Words, say
+from calculators.contract import (
+    Checklist,
+    Countdown,
+    Draft,
+    Drawing,
+    Findings,
+    Measured,
+    Message,
+    Next,
+    Number,
+    Source,
+    Table,
+    Words,
+    say,
+)
 from webapp.catalogue import Context, amount, has, piece, sentence, with_unit
 from webapp.forms import Filled, form, shared_query
 from webapp.markup import escape, query, tag
@@ -72,7 +86,7 @@ def _answer(filled: Filled) -> str:
     if others:
         out += tag("h2", filled.text(say("answer.also"))) + tag("dl", others, 'class="results"')
     for result in found.results:
-        if isinstance(result, (Table, Findings, Drawing)):
+        if not isinstance(result, (Number, Words)):
             out += _block(filled, result)
     out += _keeping(filled, found.machine)
     out += _recording(filled, found.record)
@@ -260,7 +274,7 @@ def _sharing(filled: Filled) -> str:
     return tag("p", link + copy, 'class="row-of-buttons sharing"')
 
 
-# ---------------------------------------------------------------- tables, findings, drawings
+# ---------------------------------------------------------------- tables, findings, lists, drawings
 
 
 def _block(filled: Filled, result: object) -> str:
@@ -268,6 +282,12 @@ def _block(filled: Filled, result: object) -> str:
         return _table(filled, result)
     if isinstance(result, Findings):
         return _findings(filled, result)
+    if isinstance(result, Checklist):
+        return _checklist(filled, result)
+    if isinstance(result, Countdown):
+        return _countdown(filled, result)
+    if isinstance(result, Draft):
+        return _draft(filled, result)
     assert isinstance(result, Drawing)
     return _drawing(filled, result)
 
@@ -294,6 +314,47 @@ def _findings(filled: Filled, findings: Findings) -> str:
         sure = tag("span", filled.text(say("answer.sureness")) + ": " + filled.text(item.sureness), 'class="sureness"')
         items += tag("li", what + " " + sure + tag("p", filled.text(item.why)))
     return tag("div", tag("h2", filled.text(findings.heading)) + tag("ol", items), 'class="findings"')
+
+
+def _checklist(filled: Filled, found: Checklist) -> str:
+    """Return boxes to tick. They are no part of the form: what is ticked stays on the phone, not in the address."""
+    out = tag("legend", filled.text(found.heading))
+    for id, what in found.items:
+        box = '<input type="checkbox" autocomplete="off" data-tick="' + escape(id) + '">'
+        out += tag("label", box + tag("span", filled.text(what)), 'class="tick"')
+    # The script puts the numbers in, so their places are kept open.
+    done = filled.text(say("checklist.done", done="{done}", all=len(found.items)))
+    since = filled.text(say("checklist.since", when="{when}"))
+    out += tag("p", "", 'role="status" data-done="' + done + '" data-since="' + since + '" hidden')
+    out += tag("p", filled.text(found.left), 'class="left"')
+    clear = tag("button", filled.text(say("checklist.clear")), 'type="button" class="quiet" data-untick hidden')
+    undo = tag("button", filled.text(say("checklist.undo")), 'type="button" class="quiet" data-retick hidden')
+    return tag("fieldset", out + tag("p", clear + undo, 'class="row-of-buttons"'), 'class="checklist" data-checklist')
+
+
+def _countdown(filled: Filled, found: Countdown) -> str:
+    """Return a wait that only the page's script can time; without it the sentences stand alone."""
+    ends = filled.text(say("countdown.ends", start="{start}", end="{end}"))
+    out = tag("h2", filled.text(found.label))
+    out += tag("p", "", 'class="clock" role="timer" data-left hidden')
+    out += tag("p", "", 'role="status" data-ends="' + ends + '" hidden')
+    out += tag("p", filled.text(found.after), "data-over hidden") + tag("p", filled.text(say("countdown.alarm")))
+    words = ' data-again="' + filled.text(say("countdown.again")) + '"'
+    buttons = tag("button", filled.text(say("countdown.start")), 'type="button" data-begin hidden' + words)
+    buttons += tag("button", filled.text(say("countdown.stop")), 'type="button" class="quiet" data-end hidden')
+    buttons += tag("button", filled.text(say("countdown.undo")), 'type="button" class="quiet" data-back hidden')
+    out += tag("p", buttons, 'class="row-of-buttons"')
+    attributes = 'class="countdown" data-countdown="' + escape(found.name) + '" data-seconds="'
+    return tag("div", out, attributes + str(int(found.length + 0.5)) + '"')
+
+
+def _draft(filled: Filled, found: Draft) -> str:
+    copied = ' data-copied="' + filled.text(say("answer.copied")) + '"'
+    copy = tag("button", filled.text(say("draft.copy")), 'type="button" data-copy-draft hidden' + copied)
+    text = tag("p", filled.text(found.message), "data-draft")
+    return tag(
+        "div", tag("h2", filled.text(found.label)) + text + tag("p", copy, 'class="row-of-buttons"'), 'class="draft"'
+    )
 
 
 def _drawing(filled: Filled, drawing: Drawing) -> str:

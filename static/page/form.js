@@ -1,10 +1,13 @@
 // @ts-check
 // A calculator's form: presets, conditional fields, last inputs, undo, errors beside their fields, the address.
 import { keepClearOfBar } from './bar.js';
+import { watchCountdown } from './countdown.js';
 import { watchErrors } from './errors.js';
 import { clear, fillIn, filledIn, showAsked, typedNumbers } from './fields.js';
 import { offerKeeping, watchMachines } from './machines.js';
 import { followed, inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
+import { inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
+import { watchTicks } from './ticks.js';
 import { watchTimers } from './timer.js';
 
 const IDLE_MS = 1200;
@@ -69,6 +72,9 @@ export function watchForm(form) {
   keepClearOfBar(form, answer);
   watchClear(form, ask);
   watchTimers(form, fill);
+  watchMachines(form, ask);
+  watchTicks(answer, calculator);
+  watchCountdown(answer, calculator);
   offerCopy(answer);
   offerKeeping(answer);
   const last = location.search === '' ? recall(inputsKey(calculator)) : null;
@@ -122,15 +128,24 @@ function offerCopy(answer) {
   const button = answer.querySelector('[data-copy]');
   if (!(button instanceof HTMLButtonElement) || !navigator.clipboard) return;
   button.hidden = false;
-  button.addEventListener('click', async () => {
+  button.addEventListener('click', () => {
     const link = answer.querySelector('a.share');
     const words = [...answer.querySelectorAll('.headline p')].map(each => each.textContent?.replace(/\s+/g, ' ').trim());
     if (link instanceof HTMLAnchorElement) words.push(link.href);
-    try {
-      await navigator.clipboard.writeText(words.join('\n'));
-      button.textContent = button.dataset.copied ?? '';
-    } catch {
-      // refused by the browser: the link beside the button does the same
-    }
+    copy(button, words.join('\n'));
   });
+  const draft = answer.querySelector('[data-copy-draft]');
+  if (!(draft instanceof HTMLButtonElement)) return;
+  draft.hidden = false;
+  draft.addEventListener('click', () => copy(draft, answer.querySelector('[data-draft]')?.textContent ?? ''));
+}
+
+/** @param {HTMLButtonElement} button @param {string} text */
+async function copy(button, text) {
+  try {
+    await navigator.clipboard.writeText(text);
+    button.textContent = button.dataset.copied ?? '';
+  } catch {
+    // refused by the browser: the link beside the button, or the text itself, does the same
+  }
 }

@@ -132,6 +132,10 @@ KNOWN = {
         5.65,
         "in/min",
     ),
+    # What can fall is blocked before anything else. Standing: common practice.
+    "make-safe": Known((("job", "machine", ""),), 0, 0, "", "Block what can fall. Then lock out."),
+    # NFPA 51B, 2019: one hour after the last spark. Standing: standard, as quoted.
+    "hot-work": Known((("work_on", "open", ""), ("place", "outdoors", "")), 60, 60, "min"),
     # Lifting gear is not mended by welding: 29 CFR 1910.184 and its letters. Standing: law.
     "metal-id": Known((("part", "lifting-gear", ""),), 0, 0, "", "Do not weld it"),
     # E70, ASD: 0.928 kip/in for each sixteenth of leg (AISC 360): 3.71 for 1/4 in.

@@ -10,6 +10,10 @@ ADDRESSES = (
     "/heat-input?measured_by=passes&passes-1-voltage=24&passes-1-current=180&passes-1-weld_length=6+in"
     "&passes-1-arc_time=30+s&passes-2-readings=energy&passes-2-instantaneous_energy=60+kJ&passes-2-weld_length=3+in"
     "&limit_basis=arc-energy&heat_input_limit=19+kJ/in",
+    "/make-safe?job=tank&held=water",
+    "/make-safe?job=vehicle&units=si",
+    "/hot-work?work_on=hollow&place=indoors&fire_distance=10+ft",
+    "/hot-work?work_on=container&held=water&place=vehicle&fire_distance=11+m&watch_rule=law&units=si",
     "/sheet-gauge?gauge_system=galvanized&gauge=16",
     "/sheet-gauge?gauge_system=steel&thickness=0.0747+in",
     "/sheet-gauge?gauge_system=aluminum&thickness=2+mm&units=si",

@@ -6,7 +6,6 @@ import re
 import pytest
 
 from tests import walking
-from webapp import shelf
 
 PERMISSION = re.compile(r"\b(it is safe|safe to|ok to|okay|you may|you can now|allowed to|go ahead)\b", re.I)
 
@@ -41,7 +40,7 @@ def test_a_tank_waits_for_what_it_held():
 
 @pytest.mark.parametrize("name", ["make-safe", "hot-work"])
 def test_no_sentence_gives_leave(name):
-    for id, text in shelf.calculator(name).english.items():
+    for id, text in walking.calculator(name).english.items():
         if id != "found-by":
             assert not PERMISSION.search(text), text
 

@@ -233,6 +233,7 @@ KINDS = {
     "share": "dimensionless",
     "level": "dimensionless",
     "concentration": "kilogram/meter**3",
+    "distance": "meter",
     "leak_rate": "meter**3/second",
     "price": "dimensionless",
     "cost": "dimensionless",

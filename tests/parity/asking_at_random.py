@@ -115,9 +115,10 @@ def _near(text: str, chance: random.Random) -> str:
 
 
 def _at_the_edge(calculator: Calculator, pairs: Pairs, chance: random.Random) -> Pairs:
-    name, field = chance.choice(
-        [(name, field) for name, field in walking.boxes(calculator) if isinstance(field, Quantity)]
-    )
+    boxes = [(name, field) for name, field in walking.boxes(calculator) if isinstance(field, Quantity)]
+    if not boxes:
+        return pairs
+    name, field = chance.choice(boxes)
     unit = chance.choice(field.quantity.units)
     value = units.from_coherent(chance.choice(reading.limits(field)), unit)
     value *= chance.choice((1.0, 1.0, 1.0001, 0.9999, 2.0, 0.5, -1.0, 1e6))

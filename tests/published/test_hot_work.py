@@ -5,7 +5,6 @@ from pathlib import Path
 
 import pytest
 
-from calculators import asking
 from calculators.facts import fire
 from tests import walking
 from webapp import bundle
@@ -36,8 +35,8 @@ def test_the_circle_is_35_ft_which_the_shipyard_rule_gives_as_10_7_m():
     ("typed", "state"), [("34.9 ft", "outside"), ("35 ft", "unclear"), ("10.6 m", "outside"), ("0 ft", "outside")]
 )
 def test_closer_than_the_circle_calls_for_a_watch_and_beyond_it_is_never_called_inside(typed, state):
-    came = asking.ask(walking.calculator("hot-work"), [*OPEN, ("fire_distance", typed)])
-    assert came.answer.verdict.state == state
+    said = json.loads(walking.reply("/api/hot-work", [*OPEN, ("fire_distance", typed)]).body)
+    assert said["verdict"] == state
 
 
 # 29 CFR 1910.252(a)(2)(iii)(B), word for word in WAC 296-307-49503(3)(b): "at least a half hour". Standing: law, seen.

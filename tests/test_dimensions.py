@@ -31,6 +31,10 @@ PIPE = "a nominal pipe size and a schedule are names"
 LAW_TABLE = "reads a table of the law, in SI inside"
 MATERIAL = "reads a property of a material, in SI, by its name"
 EMPIRICAL = {
+    "visual_limits.most_bulge": CODE_SIZES,
+    "visual_limits.most_cap": CODE_SIZES,
+    "visual_limits.most_missing_leg": CODE_SIZES,
+    "visual_limits.most_undercut": CODE_SIZES,
     "cooling.cooling_time": COOLING,
     "cooling.is_thin": "compares settled numbers, to decide",
     "cooling.thick_plate_time": COOLING,

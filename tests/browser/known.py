@@ -134,6 +134,14 @@ KNOWN = {
     ),
     # What can fall is blocked before anything else. Standing: common practice.
     "make-safe": Known((("job", "machine", ""),), 0, 0, "", "Block what can fall. Then lock out."),
+    # AWS D1.1, table 8.1 (2020): any crack is unacceptable, whatever its size. Standing: standard, as reproduced.
+    "visual-check": Known(
+        (("service", "steady", ""), ("joint", "fillet", ""), ("seen", "crack", ""), ("thickness", "1/4", "in")),
+        0,
+        0,
+        "",
+        "Not within them",
+    ),
     # NFPA 51B, 2019: one hour after the last spark. Standing: standard, as quoted.
     "hot-work": Known((("work_on", "open", ""), ("place", "outdoors", "")), 60, 60, "min"),
     # Lifting gear is not mended by welding: 29 CFR 1910.184 and its letters. Standing: law.

@@ -10,6 +10,11 @@ ADDRESSES = (
     "/heat-input?measured_by=passes&passes-1-voltage=24&passes-1-current=180&passes-1-weld_length=6+in"
     "&passes-1-arc_time=30+s&passes-2-readings=energy&passes-2-instantaneous_energy=60+kJ&passes-2-weld_length=3+in"
     "&limit_basis=arc-energy&heat_input_limit=19+kJ/in",
+    "/visual-check?service=steady&joint=fillet&seen=none&thickness=3/8+in&undercut_depth=3/64+in&undercut_length=2+in"
+    "&pores_in_inch=1/4+in&pores_in_foot=3/4+in&wanted_leg=1/4+in&found_leg=3/16+in&short_share=10+%25&face_width=3/8+in"
+    "&convexity=1/8+in",
+    "/visual-check?service=steady&joint=groove&seen=crater&thickness=25.4+mm&undercut_depth=1.5+mm&reinforcement=3+mm"
+    "&units=si",
     "/make-safe?job=tank&held=water",
     "/make-safe?job=vehicle&units=si",
     "/hot-work?work_on=hollow&place=indoors&fire_distance=10+ft",

@@ -21,8 +21,8 @@ def results(*more):
     return json.loads(walking.reply("/api/hot-work", [*OPEN, *more]).body)["results"]
 
 
-# 29 CFR 1915.504(b)(2): "closer than 35 ft. (10.7m)"; 1910.252(a)(2)(iii)(A)(1), word for word in WAC 296-307-49503:
-# closer than 35 feet. Standing: law, seen.
+# 29 CFR 1915.504(b)(2) gives 35 ft as 10.7 m; 1910.252(a)(2)(iii)(A)(1), as WAC 296-307-49503 has it: closer than
+# 35 feet. Standing: law, seen.
 def test_the_circle_is_35_ft_which_the_shipyard_rule_gives_as_10_7_m():
     assert pytest.approx(35 * FOOT) == fire.CIRCLE
     assert round(fire.CIRCLE, 1) == 10.7

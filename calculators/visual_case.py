@@ -22,8 +22,8 @@ class Look:
 
     def row(self) -> tuple[object, ...]:
         """Return the line as cells of a table."""
-        named = say("visual-check.look." + self.name)
-        return (named, self.found, self.limit, say("answer.verdict." + self.state))
+        state, look = say("answer.verdict." + self.state), say("visual-check.look." + self.name)
+        return (say("visual-check.stands", state=state, look=look), self.found, self.limit)
 
 
 class Case:
@@ -32,8 +32,9 @@ class Case:
     def __init__(self, given: Given) -> None:
         self.given = given
         seen = given.word("seen")
-        found = say("visual-check.option.seen." + seen)
-        self.looks = [Look("seen", found, say("visual-check.none"), INSIDE if seen == "none" else OUTSIDE)]
+        none = say("visual-check.none")
+        found = none if seen == "none" else say("visual-check.option.seen." + seen)
+        self.looks = [Look("seen", found, none, INSIDE if seen == "none" else OUTSIDE)]
         self._undercut()
         self._pores()
         if given.word("joint") == "fillet":
@@ -67,9 +68,13 @@ class Case:
         deep = ranges.above(depth, facts.SHALLOW) and ranges.above(facts.THICK, thickness)
         if state == INSIDE and deep and not given.has("undercut_length"):
             state = UNCLEAR
-        limit = Measured(most, "joint_size") if deep else Measured(min(most, self._everywhere()), "joint_size")
-        self.looks.append(Look("undercut_depth", given.measured("undercut_depth", "joint_size"), limit, state))
+        limit = self._limit_of(most if deep else min(most, self._everywhere()), "undercut_depth")
+        self.looks.append(Look("undercut_depth", _shown(given, "undercut_depth"), limit, state))
         return None
+
+    def _limit_of(self, most: float, name: str) -> Measured:
+        """Return a limit in the unit in which what it limits was typed."""
+        return Measured(most, "joint_size", 3, self.given.units.get(name))
 
     def _everywhere(self) -> float:
         return visual_limits.most_undercut(self.given.number("thickness"), 0.3048)
@@ -85,7 +90,7 @@ class Case:
                 self._missing(name)
                 continue
             state = OUTSIDE if ranges.above(given.number(name), most) else INSIDE
-            self.looks.append(Look(name, given.measured(name, "joint_size"), Measured(most, "joint_size"), state))
+            self.looks.append(Look(name, _shown(given, name), self._limit_of(most, name), state))
 
     def _leg(self) -> None:
         given = self.given
@@ -101,9 +106,7 @@ class Case:
                 state = UNCLEAR
             else:
                 state = OUTSIDE if ranges.above(given.number("short_share"), facts.SHORT_SHARE) else INSIDE
-        self.looks.append(
-            Look("found_leg", given.measured("found_leg", "joint_size"), Measured(least, "joint_size"), state)
-        )
+        self.looks.append(Look("found_leg", _shown(given, "found_leg"), self._limit_of(least, "found_leg"), state))
         return None
 
     def _limit(self, name: str, by: str, most_of: "Callable[[float], float]") -> None:
@@ -112,5 +115,9 @@ class Case:
             return self._missing(name)
         most = most_of(given.number(by))
         state = OUTSIDE if ranges.above(given.number(name), most) else INSIDE
-        self.looks.append(Look(name, given.measured(name, "joint_size"), Measured(most, "joint_size"), state))
+        self.looks.append(Look(name, _shown(given, name), self._limit_of(most, name), state))
         return None
+
+
+def _shown(given: Given, name: str) -> Measured:
+    return Measured(given.number(name), "joint_size", 3, given.units.get(name))

@@ -37,7 +37,7 @@ def _answer(given: Given) -> Answer:
         raise Refusal("service", say("visual-check.refusal." + given.word("service")))
     case = Case(given)
     state = case.state()
-    columns = tuple([say("visual-check.column." + name) for name in ("look", "found", "limit", "state")])
+    columns = tuple([say("visual-check.column." + name) for name in ("look", "found", "limit")])
     rows = tuple([look.row() for look in case.looks])
     lines = ["undercut", "pores"] + (["leg", "convexity"] if given.word("joint") == "fillet" else ["cap"])
     return Answer(

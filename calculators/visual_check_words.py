@@ -47,7 +47,7 @@ ENGLISH = {
     "column.look": "Look",
     "column.found": "Found",
     "column.limit": "Limit",
-    "column.state": "So",
+    "stands": "{state}: {look}",
     "look.seen": "Cracks, fusion, craters",
     "look.undercut_depth": "Undercut",
     "look.pores_in_inch": "Pores in 1 in",

@@ -20,8 +20,8 @@ def state(look, **typed):
     reply = walking.reply("/api/visual-check", list({**STEADY, **typed}.items()))
     assert reply.status == 200, reply.body
     rows = json.loads(reply.body)["results"]["looks"]["rows"]
-    (found,) = [row[-1] for row in rows if row[0] == look]
-    return found
+    (found,) = [row[0].partition(": ") for row in rows if row[0].partition(": ")[2] == look]
+    return found[0]
 
 
 # D1.1 table 6.1 (2000) and 8.1 (2020), item 7: below 1 in of material 1/32 in, and 1/16 in over 2 in added up in any

@@ -135,6 +135,8 @@ _ALL = (
     _q("inlet_pressure", ("psi", "bar"), "bar", "psi", 0.0, 20.0),
     _q("leak_rate", ("ft3/h", "L/h"), "L/h", "ft3/h", 0.0, 1000000.0, figures=2),
     _q("hose_bore", _THICK, "mm", "in", 2.0, 20.0),
+    _q("open_circuit_voltage", ("V",), "V", "V", 5.0, 200.0),
+    _q("body_current", ("mA",), "mA", "mA", 0.0, 1000.0, figures=2),
     _q("fire_distance", ("ft", "m"), "m", "ft", 0.0, 200.0),
     _q("hose_length", ("ft", "m"), "m", "ft", 0.5, 100.0),
     _q("leak_time", ("h", "min"), "h", "h", 0.01, 1000.0),

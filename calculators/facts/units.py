@@ -23,6 +23,7 @@ UNITS = (
     ("degF", "degF"),
     ("degC", "degC"),
     ("A", "ampere"),
+    ("mA", "milliampere"),
     ("V", "volt"),
     ("kVA", "kilovolt*ampere"),
     ("lb", "pound"),

@@ -134,6 +134,14 @@ KNOWN = {
     ),
     # What can fall is blocked before anything else. Standing: common practice.
     "make-safe": Known((("job", "machine", ""),), 0, 0, "", "Block what can fall. Then lock out."),
+    # 29 CFR 1910.254(b)(3): 100 V dc, moved by hand or not. Standing: law.
+    "shock": Known((("place", "dry", ""), ("supply", "mains", "")), 100, 100, "V"),
+    # Overhead sparks fall: leather over wool or cotton. Standing: common practice.
+    "clothing": Known((("work", "wire", ""), ("position", "overhead", "")), 0, 0, "", "Leathers over wool or cotton"),
+    # 45 min after 13:30 is 14:15. By hand.
+    "lone-worker": Known(
+        (("start_time", "13:30", ""), ("call_every", "45", "min"), ("where", "North gate", "")), 0, 0, "", "14:15"
+    ),
     # AWS D1.1, table 8.1 (2020): any crack is unacceptable, whatever its size. Standing: standard, as reproduced.
     "visual-check": Known(
         (("service", "steady", ""), ("joint", "fillet", ""), ("seen", "crack", ""), ("thickness", "1/4", "in")),

@@ -10,6 +10,12 @@ ADDRESSES = (
     "/heat-input?measured_by=passes&passes-1-voltage=24&passes-1-current=180&passes-1-weld_length=6+in"
     "&passes-1-arc_time=30+s&passes-2-readings=energy&passes-2-instantaneous_energy=60+kJ&passes-2-weld_length=3+in"
     "&limit_basis=arc-energy&heat_input_limit=19+kJ/in",
+    "/shock?place=wet&supply=generator&output=ac&open_circuit_voltage=75+V",
+    "/shock?place=cramped&supply=engine&moved=machine&open_circuit_voltage=95+V&units=si",
+    "/clothing?work=gouging&position=overhead&sparks=heavy",
+    "/clothing?work=grinding&position=flat",
+    "/lone-worker?start_time=11:40+PM&call_every=1/2+h&where=Caf%C3%A9+%3Cgate%3E&hazard=tank",
+    "/lone-worker?start_time=23.55&call_every=45+min&where=Pit&hazard=height&units=si",
     "/visual-check?service=steady&joint=fillet&seen=none&thickness=3/8+in&undercut_depth=3/64+in&undercut_length=2+in"
     "&pores_in_inch=1/4+in&pores_in_foot=3/4+in&wanted_leg=1/4+in&found_leg=3/16+in&short_share=10+%25&face_width=3/8+in"
     "&convexity=1/8+in",

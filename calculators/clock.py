@@ -17,15 +17,15 @@ class Clock:
         return Clock(self.minutes + minutes, self.halves)
 
     def text(self) -> str:
-        """Return the time as text."""
+        """Return the time in figures alone."""
         hour, minute = self.minutes // 60, self.minutes % 60
-        tail = ""
         if self.halves:
-            tail = "\u00a0pm" if hour >= 12 else "\u00a0am"
             hour = (hour + 11) % 12 + 1
-        return (
-            ("0" if hour < 10 and not self.halves else "") + str(hour) + (":0" if minute < 10 else ":") + str(minute)
-        ) + tail
+        return ("0" if hour < 10 and not self.halves else "") + str(hour) + (":0" if minute < 10 else ":") + str(minute)
+
+    def half(self) -> str:
+        """Return am or pm, or an empty string where the day is counted through."""
+        return "" if not self.halves else "pm" if self.minutes >= 720 else "am"
 
 
 def _read(text: str) -> Clock | None:

@@ -41,16 +41,17 @@ def _answer(given: Given) -> Answer:
     every = int(given.number("call_every") / 60.0 + 0.5)
     length = Measured(every * 60.0, "arc_time", unit="min")
     calls = [start.after(every * number) for number in range(1, _SHOWN + 1)]
-    shown = {"start": start.text(), "first": calls[0].text(), "every": length, "grace": str(_GRACE)}
-    shown["overdue"] = calls[0].after(_GRACE).text()
+    overdue = calls[0].after(_GRACE)
+    shown: dict[str, object] = {"start": _at(start), "call": _at(calls[0]), "overdue": _at(overdue)}
+    shown["every"], shown["grace"] = length, _GRACE
     shown["where"] = given.word("where")
     shown["work"] = say("lone-worker.option.hazard." + given.word("hazard"))
     items = tuple([(id, say("lone-worker.item." + id)) for id in _TELL])
     return Answer(
         results=(
-            Words("first_call", say("lone-worker.at", time=calls[0].text())),
+            Words("first_call", _at(calls[0])),
             Words("calls", _listed(calls[1:])),
-            Words("overdue", say("lone-worker.at", time=str(shown["overdue"]))),
+            Words("overdue", _at(overdue)),
             Draft("text", say("lone-worker.draft"), say("lone-worker.draft.text", **shown)),
             Countdown("call", say("lone-worker.timer", every=length), every * 60.0, say("lone-worker.over")),
             Checklist("told", say("lone-worker.list"), items, say("lone-worker.left")),
@@ -63,6 +64,11 @@ def _answer(given: Given) -> Answer:
     )
 
 
+def _at(clock: Clock) -> Message:
+    half = clock.half()
+    return say("lone-worker." + half if half else "lone-worker.at", time=clock.text())
+
+
 def _verdict(hazard: str) -> Verdict | None:
     if hazard not in ("tank", "under"):
         return None
@@ -70,9 +76,9 @@ def _verdict(hazard: str) -> Verdict | None:
 
 
 def _listed(calls: list[Clock]) -> Message:
-    listed = say("lone-worker.at", time=calls[0].text())
+    listed = _at(calls[0])
     for call in calls[1:]:
-        listed = say("list.comma", first=listed, rest=call.text())
+        listed = say("list.comma", first=listed, rest=_at(call))
     return listed
 
 

@@ -27,7 +27,7 @@ NAMES = (*shelf.names(), "specimen")
 # ---------------------------------------------------------------- what may stand outside a sentence
 
 SIGNS = {units.sign(name) for name, _ in UNITS if name}
-NUMBER = re.compile("\u2212?[0-9\u202f./-]+(e-?[0-9]+)?")
+NUMBER = re.compile("\u2212?[0-9\u202f./:-]+(e-?[0-9]+)?")
 # In <code> stands the build, in <cite> a title as published.
 AS_PUBLISHED = ("cite", "code")
 # Attributes that a reader sees or hears.
@@ -194,6 +194,7 @@ def test_english_page_is_full_of_plain_sentences():
 # Text that a sentence may take as it is: what the reader typed, names of units and options, readings offered,
 # symbols of what is in a metal.
 TYPED_OR_NAMED = {
+    "where",
     "unit",
     "units",
     "options",

@@ -37,6 +37,14 @@ WANTED = (
     ("argon in a pit", "oxygen"),
     ("loud", "noise"),
     ("ear plugs", "noise"),
+    ("lockout", "make-safe"),
+    ("jack stand", "make-safe"),
+    ("fire watch", "hot-work"),
+    ("fuel drum", "hot-work"),
+    ("undercut", "visual-check"),
+    ("OCV", "shock"),
+    ("what to wear", "clothing"),
+    ("working alone", "lone-worker"),
 )
 FIRST_FEW = 3
 

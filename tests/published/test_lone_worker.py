@@ -24,6 +24,10 @@ def read(typed):
     return clock
 
 
+def shown(clock):
+    return f"{clock.text()} {clock.half()}".strip()
+
+
 def test_times_are_those_of_datetime_over_midnight_too():
     chance = random.Random(7)
     for _ in range(300):
@@ -32,27 +36,25 @@ def test_times_are_those_of_datetime_over_midnight_too():
         expected = start + datetime.timedelta(minutes=later)
         assert read(start.strftime("%H:%M")).after(later).text() == expected.strftime("%H:%M")
         half = start.strftime("%I:%M %p")
-        assert read(half).after(later).text().replace("\u00a0", " ").upper() == expected.strftime("%I:%M %p").lstrip(
-            "0"
-        )
+        assert shown(read(half).after(later)).upper() == expected.strftime("%I:%M %p").lstrip("0")
 
 
 @pytest.mark.parametrize(
-    ("typed", "shown"),
+    ("typed", "expected"),
     [
         ("14:30", "14:30"),
         ("14.30", "14:30"),
         ("0:05", "00:05"),
-        ("2:30 pm", "2:30\u00a0pm"),
-        ("2:30PM", "2:30\u00a0pm"),
-        ("2:30 p.m.", "2:30\u00a0pm"),
-        ("12 am", "12:00\u00a0am"),
-        ("12 pm", "12:00\u00a0pm"),
-        ("7 am", "7:00\u00a0am"),
+        ("2:30 pm", "2:30 pm"),
+        ("2:30PM", "2:30 pm"),
+        ("2:30 p.m.", "2:30 pm"),
+        ("12 am", "12:00 am"),
+        ("12 pm", "12:00 pm"),
+        ("7 am", "7:00 am"),
     ],
 )
-def test_ways_to_type_a_time(typed, shown):
-    assert read(typed).text() == shown
+def test_ways_to_type_a_time(typed, expected):
+    assert shown(read(typed)) == expected
 
 
 @pytest.mark.parametrize(

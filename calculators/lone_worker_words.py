@@ -13,7 +13,7 @@ ENGLISH = {
     "option.hazard.hot": "Welding and cutting",
     "option.hazard.height": "Welding off the ground",
     "option.hazard.tank": "Welding in a tank or pit",
-    "option.hazard.under": "Welding under a load or a machine",
+    "option.hazard.under": "Welding under a load",
     "option.hazard.other": "Other work",
     "result.first_call": "First call at",
     "result.calls": "Then at",

@@ -8,14 +8,15 @@ WIDTHS = (320, 360, 412)
 SMALLEST_PX = 56
 SMALLEST_GAP_PX = 8
 
-# Boxes of everything that can be tapped. A radio button's target is its whole row. A link inside a sentence is as
-# high as its line: the one kind that is left out. The answer's bar covers what it will, so it is put where it belongs.
+# Boxes of everything that can be tapped. The target of a radio button or a tick is its whole row. A link inside a
+# sentence is as high as its line: the one kind that is left out. The answer's bar covers what it will, so it is put
+# where it belongs.
 TARGETS = """() => {
   for (const bar of document.querySelectorAll('.headline')) bar.style.position = 'static';
   const selector = 'a[href], button, input:not([type=hidden]), select, summary, [tabindex="0"]';
   const found = [];
   for (const element of document.querySelectorAll(selector)) {
-    const target = element.closest('label.radio') ?? element;
+    const target = element.closest('label.radio, label.tick') ?? element;
     const box = target.getBoundingClientRect();
     const style = getComputedStyle(target);
     const shown = target.checkVisibility({ visibilityProperty: true }) && style.clipPath === 'none' && box.right > 0;

@@ -317,7 +317,7 @@ def _notes(repair: Repair) -> tuple[Message, ...]:
 
 
 def _cautions(repair: Repair) -> tuple[Message, ...]:
-    cautions = [say("crack-repair.caution.decides")]
+    cautions = [say("caution.decides")]
     if not repair.stopped:
         if repair.damage == "crack":
             cautions.append(say("crack-repair.caution.back"))

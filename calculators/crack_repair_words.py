@@ -327,7 +327,6 @@ ENGLISH = {
     "note.ductile": "Pearlitic ductile iron takes {pearlitic} at least. Wire is not reckoned: it takes nickel rod.",
     "note.worn": "Weld metal is the worn volume and 10 % more. Each hard-facing has its own density and its own rules.",
     "note.hole-only": "A stop hole alone is no repair here: the crack starts again from the hole.",
-    "caution.decides": "This page gives no leave to weld. The WPS, the part's maker and a qualified person decide.",
     "caution.back": "What you cannot see behind the crack burns, bursts or rings: look there first, and keep a fire watch.",
     "caution.too-hot": "Too hot spoils this metal for good, and nothing shows. Measure before every pass.",
     "caution.closed": "No arc, flame or grinder on anything closed or that held fuel until it is known empty, open and clean.",

@@ -78,5 +78,4 @@ ENGLISH = {
     "option.cylinder.50-litre": "50 L",
     "field.cylinder_water_volume": "Water volume",
     "hint.cylinder_water_volume": "Stamped on the shoulder. Or choose the size above.",
-    "caution.valve": "Shut the cylinder valve when you stop. A slow leak into a closed cab or box can kill, with nothing to see or smell.",
 }

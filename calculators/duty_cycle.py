@@ -337,7 +337,7 @@ ENGLISH = {
     "note.own-line": "Between the two ratings this is the machine's own line. Beyond them it is a guess.",
     "note.one-rating": "One rating does not tell how heat grows with current: the careful end is shown. A second rating tells.",
     "caution.cut-out": "The thermal cut-out is the last guard, not a timer. After it trips, leave the fan running.",
-    "caution.hot": "Ratings are for air of 40 °C (104 °F). Hotter, in full sun, in thin air or with clogged vents it is less; the plate does not say how much.",
+    "caution.hot": "Ratings are for air of 40 °C (104 °F). Hotter, in full sun, in thin air or with clogged vents it is less. The plate does not say how much.",
     "caution.gun": "The gun has a rating of its own, lower in argon mixes than in CO₂. The weaker one rules.",
     "next.lead-drop": "Do the leads stand it?",
     "next.generator-size": "Will the outlet or generator carry it?",

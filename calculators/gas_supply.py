@@ -402,7 +402,7 @@ def _could_keep_reserve(supply: Supply) -> bool:
 
 
 def _cautions(supply: Supply) -> tuple[Message, ...]:
-    cautions = [say("caution.cylinder"), say("gas-supply.caution.valve")]
+    cautions = [say("caution.cylinder"), say("caution.valve")]
     if supply.liquid:
         cautions.append(say("gas-supply.caution.carbon-dioxide"))
     elif supply.given.number("cylinder_count") > 1.0:

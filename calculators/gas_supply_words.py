@@ -105,7 +105,7 @@ ENGLISH = {
     "note.reference": "Gas is counted at 15 °C (59 °F) and 1 atm. The US trade counts at 70 °F, which makes it 2 % more.",
     "caution.manifold": "On a manifold: the same gas, full ones together, a check valve on each, valves opened slowly.",
     "caution.carbon-dioxide": "Carbon dioxide poisons before an oxygen meter warns: it takes a carbon dioxide meter.",
-    "caution.stamp": "A cylinder is filled to what its stamp allows, never to a number from here, and only by a qualified filler.",
+    "caution.stamp": "Fill a cylinder to what its stamp says, never to a number from here. Only a trained filler does it.",
     "caution.regulator": "Use a regulator made for this gas, with no oil or grease on it. Never lift a cylinder by its cap.",
     "caution.supplier": "The supplier's rules and the law where you work come first.",
     "next.reserve": "The same with 200 psi kept in the cylinder",

@@ -32,7 +32,7 @@ def _answer(given: Given) -> Answer:
     if given.word("work_on") == "rim":
         raise Refusal("work_on", say("hot-work.refusal.rim"))
     if given.word("held") in ("burns", "unknown"):
-        raise Refusal("held", say("hot-work.refusal.held"))
+        raise Refusal("held", say("caution.held"))
     by_code = given.word("watch_rule") == "fire-code"
     length = fire.WATCH_BY_FIRE_CODE if by_code else fire.WATCH_BY_LAW
     watch = Measured(length, "arc_time", unit="min")

@@ -53,7 +53,6 @@ ENGLISH = {
     "caution.hidden": "Fire smolders for hours in walls, dust and insulation. Come back and look again.",
     "caution.longer": "A permit or an insurer may ask for a longer watch than this. The longest one rules.",
     "caution.leave": "This gives no leave to start. The owner, the permit and the fire code where you work do.",
-    "refusal.held": "Do not weld, cut or grind it. What is left in its seams can explode, though it was washed or stood empty for years. It is work for a firm that cleans and tests tanks for heat",
     "refusal.rim": "Do not heat or weld it, tire on or off. A tire bursts with the force of a bomb, even after the flame is gone. The law scraps cracked and bent rims",
     "next.make-safe": "What can move, burst or fall?",
 }

@@ -146,7 +146,7 @@ def _answer(given: Given) -> Answer:
         results=tuple(results),
         working=_working(test, tight, loss),
         notes=_notes(test),
-        cautions=(say("leak-test.caution.valve"), say("leak-test.caution.repair"), say("caution.cylinder")),
+        cautions=(say("caution.valve"), say("leak-test.caution.repair"), say("caution.cylinder")),
         sources=(MASS, STATE, READING),
         next_questions=_next(test),
         verdict=_verdict(test),

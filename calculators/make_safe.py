@@ -25,7 +25,7 @@ _LAWS = (
 def _answer(given: Given) -> Answer:
     job = given.word("job")
     if given.word("held") in ("burns", "unknown"):
-        raise Refusal("held", say("make-safe.refusal.held"))
+        raise Refusal("held", say("caution.held"))
     ids = _LISTS[job]
     items = tuple([(id, say("make-safe.item." + id)) for id in ids])
     named = [law for id, law in _LAWS if id in ids] + [sources.RETURN, sources.CYLINDERS, sources.TRADE]

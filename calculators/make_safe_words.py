@@ -46,7 +46,6 @@ ENGLISH = {
     "item.carries": "Known what this member holds up, and that is shored before any cut or heat.",
     "item.hidden": "Wires, pipes and gas behind it and below it found and shut off.",
     "item.beneath": "Nobody under it. I am tied off.",
-    "refusal.held": "Do not weld, cut or grind it. What is left in its seams can explode, though it was washed or stood empty for years. It is work for a firm that cleans and tests tanks for heat",
     "caution.jack": "A jack, a ram or a hoist holds nothing while you are under it.",
     "caution.maker": "The maker's manual and the owner's lock-out rules come before this list.",
     "next.hot-work": "What can catch fire?",

@@ -286,7 +286,7 @@ def _cautions(case: Case) -> tuple[Message, ...]:
     if not case.stopped:
         cautions.append(say("metal-id.caution.grinding"))
         cautions.append(say("metal-id.caution.coating"))
-    cautions.append(say("metal-id.caution.decides"))
+    cautions.append(say("caution.decides"))
     return tuple(cautions)
 
 

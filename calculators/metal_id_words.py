@@ -268,7 +268,6 @@ ENGLISH = {
     "caution.closed": "No wheel, chisel, hammer or flame on it, for testing either, until it is known empty, open and clean.",
     "caution.no-marks": "No file, wheel or chisel on it: a notch is where it breaks.",
     "caution.coating": "Paint, plating and old solder may hold chromium, cadmium or lead: strip them before heat, with a mask on.",
-    "caution.decides": "This page gives no leave to weld. The WPS, the part's maker and a qualified person decide.",
     "refusal.water": "{label} must be less than the weight in air",
     "next.preheat": "How warm before and between passes, at least and at most?",
     "next.preheat-unknown": "What preheat for steel that is not settled?",

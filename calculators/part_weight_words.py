@@ -151,7 +151,7 @@ ENGLISH = {
     "note.cast": "Cast parts are seldom of one section and may hide sand or hollow cores.",
     "caution.scale": "Before a lift, weigh it, or have it rigged for more than this. A sum from a drawing is not a scale.",
     "caution.rigging": "Slings, hitches, lifting points and cranes are a qualified person's job. This number does not rate any of them.",
-    "caution.balance": "Find the center of gravity before it leaves the ground: lift an inch, look, set it down again if it tips.",
+    "caution.balance": "Find the center of gravity before it leaves the ground. Lift an inch, look, set it down again if it tips.",
     "caution.under": "Never stand, reach or walk under a hanging part, and keep hands out from beneath it.",
     "next.aluminum": "What would it weigh in aluminum?",
     "next.steel": "What would it weigh in carbon steel?",

@@ -77,7 +77,7 @@ ENGLISH = {
     "note.wait": "A514 and A517 steels are looked at 48 h after welding: cracks come late.",
     "caution.decides": "The contract's code, its edition and the inspector decide, not this page.",
     "caution.inside": "Good looks are no strength: fusion and cracks inside do not show.",
-    "caution.others": "Not for cyclic load, pressure, pipe, machines, cranes, vehicles, stainless (D1.6) or aluminum (D1.2).",
+    "caution.others": "Not for load that comes and goes, pipe, tanks, machines, cranes or cars. Stainless and aluminum: D1.6, D1.2.",
     "next.crack-repair": "How is a crack dug out?",
     "next.fillet-size": "What leg does it need?",
 }

@@ -15,7 +15,7 @@ from calculators.contract import Calculator, Choice, Field, Measured, Quantity, 
 from tests import specimen as specimen_module
 from tests import walking
 from tests.html_reading import Page
-from webapp import shelf
+from webapp import cautions, shelf
 from webapp.catalogue import has
 
 pytestmark = [pytest.mark.quick, pytest.mark.usefixtures("specimen")]
@@ -515,7 +515,9 @@ def test_notes_cautions_working_and_sources():
     folded = [each.text() for each in read.all("details")]
     assert "6\u00a0in \u00f7 5.08\u00a0mm/s = 30\u00a0s" in folded[0]
     cited = {each.text() for each in read.all("cite")}
-    assert cited == {"Definition of speed", "Nobody's habit, for tests"}
+    of_caution = cautions.source_of("caution.arc")
+    assert of_caution is not None
+    assert cited == {"Definition of speed", "Nobody's habit, for tests", of_caution.title}
     _, said = api("/api/specimen", WHOLE)
     assert set(notes) < set(said["notes"])
     assert said["cautions"][0] == "Do not weld a specimen."

@@ -229,7 +229,7 @@ def test_every_answer_gives_no_leave_and_names_sources_it_declared():
     declared = {source.title for source in crack_repair.CALCULATOR.sources}
     for _, came in walking.answered("crack-repair"):
         assert came.answer is not None
-        assert "crack-repair.caution.decides" in [message.id for message in came.answer.cautions]
+        assert "caution.decides" in [message.id for message in came.answer.cautions]
         assert {source.title for source in came.answer.sources} <= declared
         assert all(source.standing in STANDINGS for source in came.answer.sources)
 

@@ -1,7 +1,7 @@
 """The About page: what the book is, every source with its standing, licences."""
 
 from calculators.contract import say
-from webapp import fragments, shelf
+from webapp import cautions, fragments, shelf
 from webapp.catalogue import Context, sentence
 from webapp.markup import escape, tag
 
@@ -50,4 +50,5 @@ def _sources(context: Context) -> str:
         assert calculator is not None
         items = "".join(fragments.source(source, context) for source in calculator.sources)
         out += tag("h3", escape(sentence(say(name + ".title"), context))) + tag("ul", items)
-    return out
+    items = "".join(fragments.source(source, context) for source, _ in cautions.LIBRARY)
+    return out + tag("h3", escape(sentence(say("answer.cautions"), context))) + tag("ul", items)

@@ -21,7 +21,7 @@ from calculators.contract import (
     Words,
     say,
 )
-from webapp import shelf
+from webapp import cautions, shelf
 from webapp.catalogue import Context, piece, sentence
 from webapp.json_text import Pairs
 
@@ -72,6 +72,7 @@ def _answer(calculator: Calculator, asked: asking.Reply, answer: Answer, context
         ("notes", [sentence(note, context) for note in notes if note is not None]),
         ("cautions", [sentence(caution, context) for caution in answer.cautions]),
         ("sources", [_source(source) for source in answer.sources]),
+        ("caution_sources", [_source(source) for source in cautions.sources_of((), answer.cautions)]),
         ("working", [sentence(line, context) for line in answer.working]),
     )
     if answer.verdict is not None:
@@ -286,6 +287,7 @@ def _schemas() -> Pairs:
                 ("notes", texts),
                 ("cautions", texts),
                 ("sources", Pairs(("type", "array"), ("items", source))),
+                ("caution_sources", Pairs(("type", "array"), ("items", source))),
                 ("working", texts),
                 ("verdict", text),
             ),

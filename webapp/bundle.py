@@ -26,6 +26,7 @@ SHARED_WEBAPP = (
     "about.py",
     "api.py",
     "catalogue.py",
+    "cautions.py",
     "finding.py",
     "forms.py",
     "fragments.py",

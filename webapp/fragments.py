@@ -16,6 +16,7 @@ from calculators.contract import (
     Words,
     say,
 )
+from webapp import cautions
 from webapp.catalogue import Context, amount, has, piece, sentence, with_unit
 from webapp.forms import Filled, form, shared_query
 from webapp.markup import escape, query, tag
@@ -93,7 +94,8 @@ def _answer(filled: Filled) -> str:
     out += _list(filled, "answer.cautions", found.cautions, "cautions")
     out += _list(filled, "answer.notes", found.notes, "notes")
     out += _folded(filled, "answer.working", "".join(tag("li", filled.text(line)) for line in found.working), "ol")
-    out += _folded(filled, "answer.sources", "".join(source(each, filled.context) for each in found.sources), "ul")
+    cited = cautions.sources_of(found.sources, found.cautions)
+    out += _folded(filled, "answer.sources", "".join(source(each, filled.context) for each in cited), "ul")
     out += _next(filled, found.next_questions)
     return out + _sharing(filled)
 

@@ -122,6 +122,16 @@ def test_a_fire_watch_that_ended_while_the_phone_was_locked_says_so_and_what_to_
     page.close()
 
 
+def test_a_text_to_send_is_copied_as_it_stands(phone, server):
+    phone.grant_permissions(["clipboard-read", "clipboard-write"])
+    page = visit(phone, server.address + "lone-worker?start_time=2:30+pm&call_every=30+min&where=North+gate")
+    page.get_by_role("button", name="Copy text").tap()
+    page.locator("[data-copy-draft]", has_text="Copied").wait_for()
+    text = page.evaluate("navigator.clipboard.readText()")
+    assert text == page.locator("[data-draft]").inner_text()
+    assert text.startswith("I work alone from 2:30\u00a0pm. Where: North gate.")
+
+
 def test_without_script_the_boxes_can_be_ticked_and_no_timer_is_promised(new_phone, server):
     page = visit(new_phone(java_script_enabled=False), server.address + FIRE)
     box(page, "Floor swept").check()

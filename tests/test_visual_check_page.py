@@ -71,3 +71,57 @@ def test_a_limit_met_in_either_unit_is_inside():
     """A thirty-second typed as millimetres is not outside by the last digit."""
     assert ask(undercut_depth="0.79375 mm", thickness="9.525 mm")["verdict"] == "inside"
     assert ask(undercut_depth="0.8 mm")["verdict"] == "unclear", "deeper than 1/32 in: over what length?"
+
+
+def rows(**typed):
+    return ask(**typed)["results"]["looks"]["rows"]
+
+
+def inch(value):
+    return {"value": value, "unit": "in"}
+
+
+def test_each_look_stands_with_what_was_found_and_its_limit():
+    assert rows() == [
+        ["Inside: Cracks, fusion, craters", "none", "none"],
+        ["Inside: Undercut", inch(1 / 64), inch(1 / 32)],
+        ["Inside: Pores in 1 in", inch(0), inch(3 / 8)],
+        ["Inside: Pores in 12 in", inch(0), inch(3 / 4)],
+        ["Inside: Leg, at least", inch(1 / 4), inch(5 / 32)],
+        ["Inside: Bulge", inch(1 / 16), inch(1 / 8)],
+    ]
+    assert rows(seen="crater")[0] == ["Outside: Cracks, fusion, craters", "Crater not filled", "none"]
+    assert rows(pores_in_foot="")[3] == ["Unclear: Pores in 12 in", "not measured", ""]
+
+
+def test_the_cap_of_a_groove_is_one_of_its_looks():
+    groove = dict.fromkeys(("wanted_leg", "found_leg", "face_width", "convexity"), "")
+    found = rows(joint="groove", reinforcement="3/16 in", **groove)
+    assert [row[0] for row in found[2:]] == ["Inside: Pores in 1 in", "Inside: Pores in 12 in", "Outside: Cap"]
+    assert found[-1][1:] == [inch(3 / 16), inch(1 / 8)]
+    assert found[3][2] == inch(0), "a butt joint pulled across takes no pore"
+    more = rows(joint="groove", pores_in_foot="1/32 in", **groove)
+    assert more[3][0] == "Outside: Pores in 12 in"
+
+
+@pytest.mark.parametrize(
+    ("depth", "length", "limit"),
+    [
+        ("1/64 in", "", 1 / 32),
+        ("1/64 in", "1 in", 1 / 32),
+        ("3/64 in", "", 1 / 16),
+        ("3/64 in", "1 in", 1 / 16),
+        ("3/64 in", "3 in", 1 / 32),
+    ],
+)
+def test_undercut_shows_the_limit_it_was_held_against(depth, length, limit):
+    assert rows(undercut_depth=depth, undercut_length=length)[1][2] == inch(limit)
+
+
+def test_a_limit_is_shown_in_the_unit_typed_on_the_page():
+    page = walking.reply("/visual-check", list({**FILLET, "undercut_depth": "0.5 mm"}.items())).body
+    page = page.replace("\u00a0", " ")
+    assert "<td>0.5 mm</td><td>0.794 mm</td>" in page
+    assert "<td>0.25 in</td><td>0.156 in</td>" in page
+    assert "<td>0.0625 in</td><td>0.125 in</td>" in page
+    assert "<td>0 in</td><td>0.375 in</td>" in page

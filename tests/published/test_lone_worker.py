@@ -48,6 +48,7 @@ def test_times_are_those_of_datetime_over_midnight_too():
         ("2:30 pm", "2:30 pm"),
         ("2:30PM", "2:30 pm"),
         ("2:30 p.m.", "2:30 pm"),
+        ("2:30 A.M.", "2:30 am"),
         ("12 am", "12:00 am"),
         ("12 pm", "12:00 pm"),
         ("7 am", "7:00 am"),
@@ -58,7 +59,27 @@ def test_ways_to_type_a_time(typed, expected):
 
 
 @pytest.mark.parametrize(
-    "typed", ["", "noon", "24:00", "14:60", "13 pm", "0 am", "7", "1430", "14:3", "14:30:00", "-1:00", "\u0661:00"]
+    "typed",
+    [
+        "",
+        "noon",
+        "014:30",
+        "14:030",
+        "1x:30",
+        "24:00",
+        "14:60",
+        "13 pm",
+        "0 am",
+        "7",
+        "1430",
+        "014:30",
+        "14:030",
+        "1x:30",
+        "14:3",
+        "14:30:00",
+        "-1:00",
+        "\u0661:00",
+    ],
 )
 def test_what_is_no_time_is_refused_beside_its_box(typed):
     assert Typed(typed).clock is None

@@ -103,5 +103,5 @@ CALCULATOR = Calculator(
     answer=_answer,
     english=ENGLISH,
     sources=_SOURCES,
-    place=97,
+    place=80,
 )

@@ -71,7 +71,6 @@ ENGLISH = {
     "note.leads": "Clamp and plugs lose 0.3 to 1 V (common practice); leads are sized to lose 4 V at most.",
     "note.mix": "Mix not told: 25 % carbon dioxide taken.",
     "note.gun": "Gun farther away: on constant voltage the volts hold and the current falls 2.5 to 4 A for each mm; on constant current the amps hold and the volts rise. Common practice.",
-    "caution.meter": "At the gun you measure a live wire. Clip the probes on with the machine off and stand clear, somebody else at the trigger.",
     "caution.start": "A place to start: try it on scrap. The welding procedure (WPS) rules where there is one.",
     "next.transfer-mode": "Which transfer mode is that?",
     "next.lead-drop": "What do leads of my length lose?",

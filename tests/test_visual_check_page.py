@@ -122,6 +122,8 @@ def test_a_limit_is_shown_in_the_unit_typed_on_the_page():
     page = walking.reply("/visual-check", list({**FILLET, "undercut_depth": "0.5 mm"}.items())).body
     page = page.replace("\u00a0", " ")
     assert "<td>0.5 mm</td><td>0.794 mm</td>" in page
+    deep = walking.reply("/visual-check", list({**FILLET, "undercut_depth": "3/64 in"}.items())).body
+    assert "<td>0.0469 in</td><td>0.0625 in</td>" in deep.replace("\u00a0", " ")
     assert "<td>0.25 in</td><td>0.156 in</td>" in page
     assert "<td>0.0625 in</td><td>0.125 in</td>" in page
     assert "<td>0 in</td><td>0.375 in</td>" in page

@@ -16,13 +16,13 @@ LIBRARY = (
         " gas-blend.caution.procedure gas-flow.caution.procedure gas-supply.caution.supplier heat-input.caution"
         " joint-fill.caution make-safe.caution.maker preheat.caution process-choice.caution"
         " sheet-gauge.caution.order shrinkage.caution travel-speed.caution visual-check.caution"
-        " wire-feed.caution.start",
+        " weld-cost.caution wire-feed.caution.start",
     ),
     (
         Source("Try it on scrap, measure it bare, keep a spare, look twice: welders' habit", "common practice"),
-        "arc-voltage.caution caution.live caution.run-out crack-repair.caution fillet-size.caution lead-drop.caution"
-        " lone-worker.caution machine-trim.caution make-safe.caution.jack metal-id.caution settings.caution"
-        " sheet-gauge.caution spool-life.caution transfer-mode.caution",
+        "arc-voltage.caution caution.gun-meter caution.live caution.run-out crack-repair.caution fillet-size.caution"
+        " lead-drop.caution lone-worker.caution machine-trim.caution make-safe.caution.jack metal-id.caution"
+        " settings.caution sheet-gauge.caution spool-life.caution transfer-mode.caution",
     ),
     (
         Source("AWS D1.1: scope, prequalification, wind, profiles; seen quoted", "standard"),

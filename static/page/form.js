@@ -6,7 +6,6 @@ import { watchErrors } from './errors.js';
 import { clear, fillIn, filledIn, showAsked, typedNumbers } from './fields.js';
 import { offerKeeping, watchMachines } from './machines.js';
 import { followed, inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
-import { inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
 import { watchTicks } from './ticks.js';
 import { watchTimers } from './timer.js';
 
@@ -72,7 +71,6 @@ export function watchForm(form) {
   keepClearOfBar(form, answer);
   watchClear(form, ask);
   watchTimers(form, fill);
-  watchMachines(form, ask);
   watchTicks(answer, calculator);
   watchCountdown(answer, calculator);
   offerCopy(answer);

@@ -121,7 +121,7 @@ WORDS = {
     "moves.down": "Moves the answer most: {names}. 10 % more gives {percent} % less.",
     "caution.arc": "Arc rays burn eyes and skin, and fume harms lungs: filter shade, covered skin, air moving across you.",
     "caution.cylinder": "Cylinders upright and chained, caps on when moved. Shielding gas in a pit, tank or cab pushes the air out: test the air, never guess.",
-    "caution.gun-meter": "Measuring at the gun is measuring on a live wire: clip the probes on with the machine off, stand clear, second person at the trigger.",
+    "caution.gun-meter": "At the gun you measure a live wire. Clip the probes on with the machine off and stand clear, somebody else at the trigger.",
     "caution.decides": "This page gives no leave to weld. The WPS, the part's maker and a qualified person decide.",
     "caution.valve": "Shut the cylinder valve when you stop. A slow leak into a closed cab or box can kill, with nothing to see or smell.",
     "caution.held": "Do not weld, cut or grind it. What is left in its seams can explode, though it was washed or stood empty for years. It is work for a firm that cleans and tests tanks for heat",

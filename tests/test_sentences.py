@@ -9,7 +9,7 @@ import pytest
 from calculators import asking
 from calculators.contract import STANDINGS, Calculator, Choice, Field, Number, Quantity, Rows, Words
 from tests import walking
-from webapp import log_page, shelf
+from webapp import cautions, log_page, shelf
 from webapp.bundle import ROOT
 from webapp.catalogue import PSEUDO_CLOSE, PSEUDO_OPEN
 from webapp.words import en
@@ -169,6 +169,13 @@ def test_every_result_has_its_label(name):
         for result in came.answer.results if came.answer is not None else ():
             if isinstance(result, (Number, Words)) and result.label is None:
                 assert f"result.{result.name}" in asked.english, state
+
+
+@pytest.mark.parametrize("name", shelf.names())
+def test_every_caution_has_its_source_in_the_library(name):
+    for id in walking.calculator(name).english:
+        if id.startswith("caution"):
+            assert cautions.source_of(f"{name}.{id}") is not None, f"say in webapp/cautions.py where {id} comes from"
 
 
 def left_over(asked: Calculator, literals: set[str]) -> list[str]:

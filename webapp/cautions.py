@@ -16,7 +16,7 @@ LIBRARY = (
         " gas-blend.caution.procedure gas-flow.caution.procedure gas-supply.caution.supplier heat-input.caution"
         " joint-fill.caution make-safe.caution.maker preheat.caution process-choice.caution"
         " sheet-gauge.caution.order shrinkage.caution travel-speed.caution visual-check.caution"
-        " weld-cost.caution weld-entry.caution wire-feed.caution.start",
+        " filler-match.caution filler-name.caution weld-cost.caution weld-entry.caution wire-feed.caution.start",
     ),
     (
         Source("Try it on scrap, measure it bare, keep a spare, look twice: welders' habit", "common practice"),

@@ -60,7 +60,7 @@ ENGLISH = {
     "note.blind": "An oxygen meter is blind to carbon dioxide. It needs a meter of its own.",
     "note.more": "Fume, rust, paint and other gases are not in this sum. A welder and a flame use oxygen too.",
     "caution.meters": "Test the air before anybody goes in, top to bottom, and all the time while they are in.",
-    "caution.permit": "Permit, attendant outside, lifeline. Cylinders and machine stay outside.",
+    "caution.permit": "Get a permit. Somebody stays outside and holds your lifeline. Cylinders and machine stay out too.",
     "caution.shut": "At every stop shut the gas outside and take the gun out. Overnight leaks kill in the morning.",
     "caution.rescue": "Somebody down? Call for help and blow air in. Many who go in after them die too.",
     "caution.no-oxygen": "Never freshen air with oxygen: clothes burn like paper.",

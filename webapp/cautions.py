@@ -32,20 +32,21 @@ LIBRARY = (
     ),
     (
         Source("29 CFR 1910.252(b) and (c): eyes, skin, air; zinc, lead, cadmium, beryllium by name", "law"),
-        "caution.arc metal-id.caution.coating metal-id.caution.copper-alloy metal-id.caution.lead metal-id.caution.zinc"
+        "caution.arc fume.caution.painted fume.caution.plated fume.caution.unknown fume.caution.zinc"
+        " metal-id.caution.coating metal-id.caution.copper-alloy metal-id.caution.lead metal-id.caution.zinc"
         " process-choice.caution.paint process-choice.caution.zinc settings.caution.galvanized settings.caution.rust"
         " sheet-gauge.caution.zinc",
     ),
     (
         Source("29 CFR 1910.1026: chromium(VI), 5 \u00b5g/m\u00b3 over 8 hours", "law"),
-        "crack-repair.caution.alloy-fume settings.caution.stainless wire-feed.caution.stainless",
+        "crack-repair.caution.alloy-fume fume.caution.chromium settings.caution.stainless wire-feed.caution.stainless",
     ),
     (safety_sources.FIRE, "crack-repair.caution.back hot-work.caution preheat.caution.burn"),
     (safety_sources.CONTAINERS, "caution.held crack-repair.caution.closed metal-id.caution.closed"),
     (safety_sources.CYLINDERS, "caution.cylinder"),
     (
         Source("29 CFR 1910.146 and 1910.1000: air below 19.5 % oxygen; carbon dioxide has a limit of its own", "law"),
-        "caution.valve gas-supply.caution.carbon-dioxide",
+        "caution.valve fume.caution.tight gas-supply.caution.carbon-dioxide oxygen.caution",
     ),
     (
         Source("29 CFR 1910.253 and 49 CFR 173: regulators, oil, caps, filling, manifolds", "from memory"),
@@ -62,6 +63,23 @@ LIBRARY = (
     ),
     (Source("IEC 60974-1: ratings in air of 40 \u00b0C; seen quoted", "standard"), "duty-cycle.caution"),
     (Source("29 CFR 1910.184: rigging; nobody under a load", "from memory"), "part-weight.caution"),
+    (
+        Source("29 CFR 1910.252(b)(2): helpers and attendants, screens round the arc; seen quoted", "law"),
+        "shade.caution",
+    ),
+    (
+        Source("IARC Monographs 118 (2018): welding fume and its ultraviolet rays cause cancer", "published"),
+        "fume.caution.cancer",
+    ),
+    (
+        Source("Face against room, pace, long beads, solvents at the arc", "common practice"),
+        "fume.caution.plume fume.caution.solvent",
+    ),
+    (
+        Source("NIOSH 86-110, Preventing occupational fatalities in confined spaces", "published"),
+        "oxygen.caution.rescue",
+    ),
+    (Source("Plugs and muffs at the arc; a voice raised at arm's length", "common practice"), "noise.caution"),
     (
         Source("Cloth, cut and leathers: what welders wear, and the burns that taught it", "common practice"),
         "clothing.caution",

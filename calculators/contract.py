@@ -268,23 +268,28 @@ class Table:
 
 
 class Finding:
-    """One of several ranked possibilities: what, how sure (a word), and why."""
+    """One of several ranked possibilities: what, how sure (a word), and why; `key` names it for the phone's memory."""
 
-    def __init__(self, what: Message, sureness: Message, why: Message) -> None:
+    def __init__(self, what: Message, sureness: Message, why: Message, key: str = "") -> None:
         self.what = what
         self.sureness = sureness
         self.why = why
+        self.key = key
 
 
 class Findings:
-    """Possibilities, the likeliest first."""
+    """Possibilities, the likeliest first.
+
+    With `remember`, a name for what was asked, the page offers to keep on the phone which of them it was.
+    """
 
     kind = "findings"
 
-    def __init__(self, name: str, heading: Message, items: tuple[Finding, ...]) -> None:
+    def __init__(self, name: str, heading: Message, items: tuple[Finding, ...], remember: str = "") -> None:
         self.name = name
         self.heading = heading
         self.items = items
+        self.remember = remember
 
 
 class Checklist:

@@ -20,7 +20,7 @@ SCENARIOS = (
     ),
     (
         "holes, twelve miles an hour and the flow turned up to 60",
-        {"fault": "porosity", "wind": "measured", "wind_speed": "12 mph", "gas_flow": "60 ft3/h"},
+        {"fault": "porosity", "wind_speed": "12 mph", "gas_flow": "60 ft3/h"},
         "wind",
         "Both are wrong; without a screen no flow mends it.",
     ),
@@ -387,7 +387,7 @@ SCENARIOS = (
     (
         "black soot on aluminum",
         {"fault": "soot", "wire_material": "aluminum", "gas": "argon"},
-        "gun-drag",
+        "gun-drags",
         "Push, 10 to 15° (US Army TM 9-2350-247-20-3, published): dragging leaves the soot.",
     ),
     (

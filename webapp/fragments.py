@@ -314,8 +314,21 @@ def _findings(filled: Filled, findings: Findings) -> str:
     for item in findings.items:
         what = tag("strong", filled.text(item.what))
         sure = tag("span", filled.text(say("answer.sureness")) + ": " + filled.text(item.sureness), 'class="sureness"')
-        items += tag("li", what + " " + sure + tag("p", filled.text(item.why)))
-    return tag("div", tag("h2", filled.text(findings.heading)) + tag("ol", items), 'class="findings"')
+        fixed = _fixed(filled, item.key) if findings.remember else ""
+        items += tag("li", what + " " + sure + tag("p", filled.text(item.why)) + fixed)
+    heading = tag("h2", filled.text(findings.heading))
+    remember = ""
+    if findings.remember:
+        heading += tag("p", filled.text(say("fixed.before")) + " " + tag("strong", ""), 'class="remark" hidden')
+        remember = ' data-remember="' + escape(findings.remember) + '"'
+    return tag("div", heading + tag("ol", items), 'class="findings"' + remember)
+
+
+def _fixed(filled: Filled, key: str) -> str:
+    """Return what keeps on the phone that this was it; only the page's script can, and takes it back."""
+    undo = ' data-undo="' + filled.text(say("fixed.undo")) + '"'
+    attributes = 'type="button" class="quiet" data-fixed="' + escape(key) + '"' + undo + " hidden"
+    return tag("button", filled.text(say("fixed.keep")), attributes)
 
 
 def _checklist(filled: Filled, found: Checklist) -> str:

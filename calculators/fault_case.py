@@ -57,6 +57,7 @@ class Case:
         self.drops = transfer.LEADS_LOSE if self.lost is None else (self.lost, self.lost)
         self.drop = transfer.LEADS_TAKEN if self.lost is None else self.lost
         self.transition: tuple[float, float, float] | None = None
+        self.surely = False  # spray volts, even after the most that leads lose
         self.mode = self._mode()
         self.usual = self._usual()
         self.wanted = self._wanted()
@@ -157,7 +158,9 @@ class Case:
                 self.metal, self.gas.word, "short-circuit", current, diameter, self.gas.share
             )
             if self.meter is not None and shorts is not None:
-                if ranges.above(self.meter - self.drop, shorts[2] + transfer.BORDER_WIDTH / 2.0):
+                border = shorts[2] + transfer.BORDER_WIDTH / 2.0
+                self.surely = ranges.above(self.meter - self.drops[1], border)
+                if ranges.above(self.meter - self.drop, border):
                     return _BELOW_SPRAY
             return "short-circuit"
         if reach is not None and not ranges.above(current, reach[1] * (1.0 + transfer.BEYOND_SHORT_CIRCUIT)):
@@ -286,7 +289,7 @@ class Case:
     def _see_wind(self) -> int:
         if self.given.has("wind_speed"):
             return SHOWN if ranges.above(self.given.number("wind_speed"), shielding.WIND_LIMIT) else CLEARED
-        return dict((("still", CLEARED), ("breeze", HINTED), ("wind", SHOWN))).get(self.given.word("wind"), OPEN)
+        return {"still": CLEARED, "breeze": HINTED, "wind": SHOWN}.get(self.given.word("wind"), OPEN)
 
     def _see_flow_frost(self) -> int:
         if self.gas.word != CARBON_DIOXIDE or not self.given.has("gas_flow"):
@@ -318,7 +321,7 @@ class Case:
     def _see_below_spray(self) -> int:
         if self.mode != _BELOW_SPRAY:
             return CLEARED if self.mode == "spray" else OPEN
-        return SHOWN
+        return SHOWN if self.surely else HINTED
 
     def _see_short_circuit_thick(self) -> int:
         if self.thickness is None or self.mode != "short-circuit":
@@ -334,9 +337,7 @@ class Case:
     def _ranked(self) -> list[Suspect]:
         for fault, causes in facts.FAULTS:
             if fault == self.fault:
-                found = [
-                    Suspect(cause, self._level(cause), source) for cause, source in causes if self._may_be(cause)
-                ]
+                found = [Suspect(cause, self._level(cause), source) for cause, source in causes if self._may_be(cause)]
                 # By what the numbers say, then in the order in which to look: a key without equals, for any sort.
                 places = sorted([(-suspect.level, place) for place, suspect in enumerate(found)])
                 return [found[place] for _, place in places]
@@ -375,7 +376,9 @@ class Remedy:
         if case.meter is None:
             return
         if case.usual is not None and self._shown():
-            self.new = case.usual[1] + case.drop
+            # Leads that nobody told of are not made up for: up from the least they lose, half a volt at a time.
+            lost = case.drops[0] if self.direction > 0 else case.drop
+            self.new = case.usual[1] + lost
         else:
             self.new = case.meter + self.direction * facts.VOLTS_STEP
 

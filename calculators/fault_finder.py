@@ -64,12 +64,15 @@ def _answer(given: Given) -> Answer:
 
 def _shown(case: Case, remedy: Remedy, value: float) -> Measured:
     field = "machine_voltage" if remedy.quantity == "voltage" else remedy.quantity
-    return Measured(value, remedy.quantity, 3, case.given.units.get(field))
+    figures = 3 if remedy.quantity in ("voltage", "wire_feed_speed") else 2
+    return Measured(value, remedy.quantity, figures, case.given.units.get(field))
 
 
 def _change(case: Case, remedy: Remedy) -> Message:
     """Return which number the remedy moves, which way, and how far."""
     way = "up" if remedy.direction > 0 else "down"
+    if remedy.number == "polarity":
+        return say("fault-finder.polarity-" + way)
     number = say("fault-finder.number." + remedy.number)
     if remedy.new is None:
         return say("fault-finder." + way, number=number, by=_by(case, remedy))
@@ -93,8 +96,6 @@ def _by(case: Case, remedy: Remedy) -> Message:
     if cause == "dirty" and case.given.word("surface") == "galvanized":
         low, high = [Measured(each, "joint_size", 2) for each in processes.ZINC_OFF]
         return say("fault-finder.by.zinc", low=low, high=high)
-    if cause == "polarity" and case.kind == SELF_SHIELDED:
-        return say("fault-finder.by.polarity-negative")
     return say("fault-finder.by." + cause)
 
 
@@ -122,8 +123,11 @@ def _findings(case: Case) -> list[object]:
 
 
 def _finding(case: Case, suspect: Suspect) -> Finding:
-    look = say("fault-finder.look." + suspect.cause)
-    why = say("fault-finder.why", look=look, change=_change(case, Remedy(case, suspect.cause)))
+    if suspect.level == CLEARED:
+        why = say("fault-finder.cleared.why")
+    else:
+        look = say("fault-finder.look." + suspect.cause)
+        why = say("fault-finder.why", look=look, change=_change(case, Remedy(case, suspect.cause)))
     standing = say("standing." + dict(OF)[suspect.source].standing)
     sure = say("fault-finder.sure." + str(suspect.level), standing=standing)
     return Finding(say("fault-finder.cause." + suspect.cause), sure, why, suspect.cause)
@@ -224,7 +228,7 @@ class _Onward:
         self.causes = [suspect.cause for suspect in case.ranked]
 
     def _any(self, *causes: str) -> bool:
-        return any([cause in self.causes for cause in causes])
+        return any(cause in self.causes for cause in causes)
 
     def _has(self, *fields: str) -> tuple[tuple[str, object], ...]:
         """Return the fields that were told, as they are carried."""
@@ -298,9 +302,7 @@ class _Onward:
             case.law.checked_feed(case.current, distance)
             diameter = given.number("wire_diameter")
             gas = case.gas
-            return bool(
-                transfer_limits.borders_at(case.metal, diameter, gas.word, case.current, "flat", gas.share)
-            )
+            return bool(transfer_limits.borders_at(case.metal, diameter, gas.word, case.current, "flat", gas.share))
         except OutOfRange:
             return False
 
@@ -317,7 +319,7 @@ class _Onward:
 
 def _with(*causes: str) -> tuple[str, tuple[str, ...]]:
     """Return the faults that any of these causes may be behind, as what a field hangs on."""
-    faults = [fault for fault, found in facts.FAULTS if any([cause in causes for cause, _ in found])]
+    faults = [fault for fault, found in facts.FAULTS if any(cause in causes for cause, _ in found)]
     return "fault", tuple(faults)
 
 
@@ -367,7 +369,7 @@ CALCULATOR = Calculator(
         solid_wire.FIELDS[0],
         Choice("wire_kind", ("solid", "metal-cored", "flux-cored", "self-shielded"), default="solid"),
         Quantity("wire_diameter", optional=True, hint=True, presets=solid_wire.PRESETS),
-        Choice("gas", GAS[0].options, optional=True, when=_WITH_GAS),  # type: ignore[attr-defined]
+        Choice("gas", GAS[0].options, optional=True, when=_WITH_GAS),
         GAS[1],
         Choice("polarity", ("positive", "negative"), optional=True, when=_with("polarity")),
         Choice(

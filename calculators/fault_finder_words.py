@@ -1,6 +1,7 @@
 """What the fault-finder says in English."""
 
 from calculators import lead_drop, machine_fields, shielding_gas, solid_wire
+from calculators.conductors import LEADS
 
 ENGLISH = {
     "title": "Fault-finder",
@@ -88,12 +89,13 @@ ENGLISH = {
     "sure.1": "not told; {standing}",
     "sure.0": "looks right; {standing}",
     "why": "{look} {change}.",
-    "up": "{number} up: {by}",
-    "down": "{number} down: {by}",
-    "up-to": "{number} up, to {new}",
-    "down-to": "{number} down, to {new}",
-    "up-from": "{number} up, from {old} to {new}",
-    "down-from": "{number} down, from {old} to {new}",
+    "cleared.why": "No change here first.",
+    "up": "{number}: more, {by}",
+    "down": "{number}: less, {by}",
+    "up-to": "{number}: more, to {new}",
+    "down-to": "{number}: less, to {new}",
+    "up-from": "{number}: more, from {old} to {new}",
+    "down-from": "{number}: less, from {old} to {new}",
     # ------------------------------------------------ causes: what, look, step
     "cause.wind": "Wind",
     "look.wind": "Feel for a draft, fans too: it blows the gas off, and more gas does not help.",
@@ -130,7 +132,7 @@ ENGLISH = {
     "cause.dirty": "Dirty metal",
     "look.dirty": "Rust, scale, paint, zinc, oil and water boil into the bead; aluminum needs its oxide brushed off.",
     "by.dirty": "bright metal, 1 in each side",
-    "by.zinc": "zinc off {low} to {high} each side, both faces",
+    "by.zinc": "{low} to {high} each side, both faces",
     "number.cleaned_width": "Cleaned strip",
     "cause.wire-damp": "Damp, rusty or oily wire",
     "look.wire-damp": "Wipe it with a white rag. Flux draws water from the air.",
@@ -138,7 +140,7 @@ ENGLISH = {
     "number.wire_cut_off": "Wire thrown away",
     "cause.gun-leans": "Gun leans too far",
     "look.gun-leans": "A slanting nozzle draws air in and the arc digs at one toe.",
-    "by.gun-leans": "5 to 15° off square, joint halved",
+    "by.gun-leans": "5 to 15° off square",
     "number.gun_lean": "Lean of the gun",
     "cause.gun-drags": "Gun dragged",
     "look.gun-drags": "Dragged, the arc digs in and piles up behind; on aluminum it leaves soot.",
@@ -169,7 +171,7 @@ ENGLISH = {
     "by.feed-high": "10 % at a time",
     "cause.below-spray": "Spray volts, but too few amps to spray",
     "look.below-spray": "In between, big drops fly. On metal too thin for spray lower the volts instead.",
-    "by.below-spray": "until the arc hisses",
+    "by.below-spray": "until it hisses",
     "number.wire_feed_speed": "Wire feed",
     "cause.inductance": "Harsh short circuits",
     "look.inductance": "If the machine has the knob.",
@@ -177,9 +179,8 @@ ENGLISH = {
     "number.inductance": "Inductance",
     "cause.polarity": "Wrong polarity",
     "look.polarity": "Power off, then see which terminal the gun is on. Solid and gas-shielded wire +; most self-shielded \u2212, as on its box.",
-    "by.polarity": "gun lead to +",
-    "by.polarity-negative": "gun lead to \u2212, unless the box says +",
-    "number.polarity": "Gun's polarity",
+    "polarity-up": "Gun lead to +",
+    "polarity-down": "Gun lead to \u2212, unless the box says +",
     "cause.lead-drop": "Leads eat the volts",
     "look.lead-drop": "Shorten them or take thicker cable before you turn up the volts.",
     "by.lead-drop": "below {limit}",
@@ -317,8 +318,10 @@ ENGLISH = {
     "next.settings": "Where do I set the machine afresh?",
     "next.metal-id": "Which metal is it?",
 }
-ENGLISH.update({id: text for id, text in lead_drop.ENGLISH.items() if id.startswith("option.cable_size.") and id[-1] != "."})
 for _words in (solid_wire.ENGLISH, shielding_gas.ENGLISH, machine_fields.ENGLISH, machine_fields.VOLTAGE_ENGLISH):
     for _id in _words:
-        if _id not in ENGLISH:
+        if _id not in ENGLISH and "filler_alloy" not in _id:
             ENGLISH[_id] = _words[_id]
+for _name, _ in LEADS:
+    _id = "option.cable_size" + "." + _name
+    ENGLISH[_id] = lead_drop.ENGLISH[_id]

@@ -205,9 +205,16 @@ def _waiting(asked: Calculator) -> list[tuple[str, Pairs]]:
     for pairs, _ in answered(asked.name):
         for position in range(len(pairs)):
             fewer = pairs[:position] + pairs[position + 1 :]
-            if asking.ask(asked, fewer).state == "waiting":
-                return [("waiting", fewer)]
+            alone = [pair for pair in fewer if not _hangs_on(asked, pair[0], pairs[position][0])]
+            for left in (fewer, alone):
+                if asking.ask(asked, left).state == "waiting":
+                    return [("waiting", left)]
     return []
+
+
+def _hangs_on(asked: Calculator, box: str, chooser: str) -> bool:
+    field = dict(boxes(asked)).get(box)
+    return field is not None and field.when is not None and field.when[0] == chooser
 
 
 def _problems(asked: Calculator) -> list[tuple[str, Pairs]]:

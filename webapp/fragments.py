@@ -327,8 +327,8 @@ def _findings(filled: Filled, findings: Findings) -> str:
 def _fixed(filled: Filled, key: str) -> str:
     """Return what keeps on the phone that this was it; only the page's script can, and takes it back."""
     undo = ' data-undo="' + filled.text(say("fixed.undo")) + '"'
-    attributes = 'type="button" class="quiet" data-fixed="' + escape(key) + '"' + undo + " hidden"
-    return tag("button", filled.text(say("fixed.keep")), attributes)
+    attributes = 'type="button" class="quiet" data-fixed="' + escape(key) + '"' + undo
+    return tag("p", tag("button", filled.text(say("fixed.keep")), attributes), 'class="row-of-buttons" hidden')
 
 
 def _checklist(filled: Filled, found: Checklist) -> str:

@@ -4,6 +4,7 @@ import { keepClearOfBar } from './bar.js';
 import { watchCountdown } from './countdown.js';
 import { watchErrors } from './errors.js';
 import { clear, fillIn, filledIn, showAsked, typedNumbers } from './fields.js';
+import { offerFixes } from './fixed.js';
 import { offerKeeping, watchMachines } from './machines.js';
 import { followed, inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
 import { watchTicks } from './ticks.js';
@@ -46,6 +47,7 @@ export function watchForm(form) {
   document.addEventListener('htmx:after:swap', () => {
     offerCopy(answer);
     offerKeeping(answer);
+    offerFixes(answer);
     window.clearTimeout(idle);
     idle = window.setTimeout(settled, IDLE_MS);
   });
@@ -75,6 +77,7 @@ export function watchForm(form) {
   watchCountdown(answer, calculator);
   offerCopy(answer);
   offerKeeping(answer);
+  offerFixes(answer);
   const last = location.search === '' ? recall(inputsKey(calculator)) : null;
   if (last) fillIn(form, last);
   const from = followed(location.href) || (location.search === '' ? 'home' : '');

@@ -97,3 +97,20 @@ export function withMachine(list, name, fields) {
   const before = list.find(each => each.name === name);
   return [...list.filter(each => each !== before), { name, fields: { ...before?.fields, ...fields, machine: name } }];
 }
+
+/** @typedef {{ cause: string, at: number }} Fix what mended a fault, and when that was told */
+const FIXES = 'fixes';
+
+/** @returns {Record<string, Fix>} by what was asked */
+export function fixes() {
+  try {
+    const kept = JSON.parse(recall(FIXES) ?? '{}');
+    const pairs = Object.entries(kept ?? {}).filter(([, each]) => typeof each?.cause === 'string' && Number.isFinite(each.at));
+    return Object.fromEntries(pairs);
+  } catch {
+    return {};
+  }
+}
+
+/** @param {Record<string, Fix>} kept */
+export const keepFixes = kept => keep(FIXES, Object.keys(kept).length ? JSON.stringify(kept) : null);

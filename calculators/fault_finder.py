@@ -43,8 +43,8 @@ def _answer(given: Given) -> Answer:
     results: list[object] = []
     if case.fault in _STOP:
         what = "cold-lap" if case.fault == "cold-lap" else "crack"
-        kind = "structural-" + what if given.word("service") == "structural" else what
-        results.append(Words("stop", say("fault-finder.stop." + kind)))
+        results.append(Words("stop", say("fault-finder.stop." + what)))
+        results.append(Words("repair", say("fault-finder.repair." + given.word("service"))))
     results.append(Words("first", say("fault-finder.cause." + first.cause)))
     results.append(Words("change", _change(case, first)))
     results += _dials(given, first)

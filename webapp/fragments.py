@@ -314,21 +314,24 @@ def _findings(filled: Filled, findings: Findings) -> str:
     for item in findings.items:
         what = tag("strong", filled.text(item.what))
         sure = tag("span", filled.text(say("answer.sureness")) + ": " + filled.text(item.sureness), 'class="sureness"')
-        fixed = _fixed(filled, item.key) if findings.remember else ""
-        items += tag("li", what + " " + sure + tag("p", filled.text(item.why)) + fixed)
+        items += tag("li", what + " " + sure + tag("p", filled.text(item.why)))
     heading = tag("h2", filled.text(findings.heading))
-    remember = ""
-    if findings.remember:
-        heading += tag("p", filled.text(say("fixed.before")) + " " + tag("strong", ""), 'class="remark" hidden')
-        remember = ' data-remember="' + escape(findings.remember) + '"'
-    return tag("div", heading + tag("ol", items), 'class="findings"' + remember)
+    if not findings.remember:
+        return tag("div", heading + tag("ol", items), 'class="findings"')
+    before = tag("p", filled.text(say("fixed.before")) + " " + tag("strong", ""), 'class="remark" hidden')
+    attributes = 'class="findings" data-remember="' + escape(findings.remember) + '"'
+    return tag("div", heading + before + tag("ol", items) + _fixed(filled, findings), attributes)
 
 
-def _fixed(filled: Filled, key: str) -> str:
-    """Return what keeps on the phone that this was it; only the page's script can, and takes it back."""
-    undo = ' data-undo="' + filled.text(say("fixed.undo")) + '"'
-    attributes = 'type="button" class="quiet" data-fixed="' + escape(key) + '"' + undo
-    return tag("p", tag("button", filled.text(say("fixed.keep")), attributes), 'class="row-of-buttons" hidden')
+def _fixed(filled: Filled, findings: Findings) -> str:
+    """Return what keeps on the phone which of them it was; only the page's script can, and takes it back."""
+    options = tag("option", filled.text(say("fixed.none")), 'value=""')
+    for item in findings.items:
+        options += tag("option", filled.text(item.what), 'value="' + escape(item.key) + '"')
+    label = tag("label", filled.text(say("fixed.which")), 'for="fixed"')
+    entry = tag("div", tag("select", options, 'id="fixed"'), 'class="entry"')
+    undo = tag("button", filled.text(say("machine.undo")), 'type="button" class="quiet" data-undo-fixed hidden')
+    return tag("div", label + entry + tag("p", undo, 'class="row-of-buttons"'), 'class="fixed" hidden')
 
 
 def _checklist(filled: Filled, found: Checklist) -> str:

@@ -78,6 +78,7 @@ FAULTS = (
             ("stick-out-long", "handbook"),
             ("dirty", "memory"),
             ("polarity", "practice"),
+            ("travel-fast", "navy"),
         ),
     ),
     (

@@ -74,6 +74,8 @@ KNOWN = {
     ),
     # Welding Journal, July 2016: 309L joins stainless to carbon steel. Standing: published.
     "filler-match": Known((("base", "304", ""), ("second_base", "a36", "")), 0, 0, "", "ER309L"),
+    # AWS D1.1: no gas-shielded welding above 5 mph of wind: holes come of it first. Standing: standard, as quoted.
+    "fault-finder": Known((("fault", "porosity", ""), ("wind_speed", "12", "mph")), 0, 0, "", "Wind"),
     # AWS D1.1: no gas-shielded welding above 5 mph of wind; rods are not gas-shielded. Standing: standard, as quoted.
     "process-choice": Known(
         (("thickness", "1/4", "in"), ("wind", "measured", ""), ("wind_speed", "12", "mph")), 0, 0, "", "Stick"

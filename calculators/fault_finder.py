@@ -261,13 +261,23 @@ class _Onward:
         if self._any("feed-low", "feed-high", "below-spray"):
             asked += self._feed()
         if self._any("lead-drop", "volts-low", "work-clamp"):
-            asked.append(("lead-drop", self._has("lead_length", "cable_size") + self._current()))
+            asked.append(("lead-drop", self._leads() + self._current()))
         if self._any("gas-ends"):
             asked.append(("leak-test", ()))
         if self._any("wind", "short-circuit-thick"):
-            asked.append(("process-choice", self._wind() + self._has("thickness", "position")))
+            thick = self._has("thickness")
+            if thick:
+                thick = carry("thickness", self.given.measured("thickness"), 0.0005, 0.1)
+            asked.append(("process-choice", self._wind() + thick + self._has("position")))
         asked.append(("settings", ()))
         return tuple([Next(name, say("fault-finder.next." + name), carried) for name, carried in asked[:5]])
+
+    def _leads(self) -> tuple[tuple[str, object], ...]:
+        """Return the leads where the question on them has an answer."""
+        lost = self.case.lost
+        if lost is None or ranges.above(0.05, lost) or ranges.above(lost, 60.0):
+            return ()
+        return self._has("lead_length", "cable_size")
 
     def _wind(self) -> tuple[tuple[str, object], ...]:
         if self.given.has("wind_speed"):

@@ -260,8 +260,10 @@ class Case:
             return self.kind != SELF_SHIELDED
         if cause == "polarity" and self.fault == "porosity":
             return self.kind == SELF_SHIELDED
-        if cause in ("soft-wire", "gas-wrong"):
+        if cause in ("soft-wire", "gas-wrong", "filler-lean"):
             return self.metal == "aluminum" and self.kind == SOLID
+        if cause == "preheat":
+            return self.metal == "mild-steel"  # stainless is kept cool, and 5083 is never warmed
         if cause == "gas-carbon-dioxide":
             return self.kind != SELF_SHIELDED and self.gas.word == CARBON_DIOXIDE
         if cause == "below-spray":

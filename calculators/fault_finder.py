@@ -253,7 +253,9 @@ class _Onward:
         case = self.case
         asked: list[tuple[str, tuple[tuple[str, object], ...]]] = []
         if case.fault in _CRACKS:
-            asked += [("crack-repair", ()), ("preheat", ()), ("metal-id", ())]
+            asked += [("crack-repair", ()), ("metal-id", ())]
+        if self._any("preheat"):
+            asked.append(("preheat", ()))
         if self._any("wind", "flow-low", "flow-high", "flow-frost") and case.kind != SELF_SHIELDED:
             asked.append(("gas-flow", self._wind() + self._has("nozzle_bore", "position", "gas_flow") + self._gas()))
         if self._any("volts-low", "volts-high"):

@@ -329,6 +329,11 @@ def test_what_cannot_be_a_cause_is_not_named():
     assert "short-circuit-thick" not in listed(ask(fault="cold-lap", wire_material="aluminum"))
     assert "short-circuit-thick" not in listed(ask(fault="cold-lap", wire_kind="flux-cored"))
     assert "downhill" not in listed(ask(fault="cold-lap"))
+    for metal in ("stainless", "aluminum"):
+        assert "preheat" not in listed(ask(fault="toe-crack", wire_material=metal))
+        assert "preheat" not in listed(ask(fault="center-crack", wire_material=metal))
+    assert listed(ask(fault="center-crack", wire_material="aluminum"))[0] == "filler-lean"
+    assert "filler-lean" not in listed(ask(fault="center-crack"))
     assert "below-spray" not in listed(ask(fault="spatter", **RUN))
     assert "gas-carbon-dioxide" not in listed(ask(fault="spatter"))
     assert "gas-carbon-dioxide" not in listed(ask(fault="spatter", wire_kind="self-shielded"))

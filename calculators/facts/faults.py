@@ -105,6 +105,7 @@ FAULTS = (
     (
         "center-crack",
         (
+            ("filler-lean", "memory"),
             ("travel-fast", "cracking"),
             ("volts-high", "memory"),
             ("gap-wide", "cracking"),
@@ -113,7 +114,7 @@ FAULTS = (
             ("preheat", "handbook"),
         ),
     ),
-    ("toe-crack", (("preheat", "memory"), ("wire-damp", "memory"), ("dirty", "memory"))),
+    ("toe-crack", (("preheat", "memory"), ("filler-lean", "memory"), ("wire-damp", "memory"), ("dirty", "memory"))),
     (
         "burn-back",
         (
@@ -232,6 +233,7 @@ CAUSES = (
     ("crater-unfilled", "crater_fill", 1),
     ("bead-deep", "bead_depth", -1),
     ("preheat", "preheat_temperature", 1),
+    ("filler-lean", "filler_alloying", 1),
     ("tip-worn", "tip_bore", -1),
     ("tip-blocked", "tip_opening", 1),
     ("tension-low", "roll_tension", 1),

@@ -148,10 +148,9 @@ def _read_choice(
         return False
     given.typed[field.name] = text
     if text not in field.options:
-        names = ", ".join(field.options)
-        errors.append(
-            (prefix + field.name, say("choice.unknown", label=label(calculator, field, prefix), options=names))
-        )
+        asked, names = label(calculator, field, prefix), ", ".join(field.options)
+        wrong = say("choice.listed", label=asked) if field.listed else say("choice.unknown", label=asked, options=names)
+        errors.append((prefix + field.name, wrong))
         given.values[field.name] = None
         return True
     given.values[field.name] = text

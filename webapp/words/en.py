@@ -112,6 +112,7 @@ WORDS = {
     "not-finite": "endless",
     "formula.outside": "The sum leaves the range where it holds ({name}). Check the numbers",
     "choice.unknown": "{label} must be one of: {options}",
+    "choice.listed": "{label} must be one of the list",
     "choice.needed": "Choose {label}: it decides how {field} is used",
     "text.too-long": "{label} must be {longest} characters or fewer",
     "agree.yes": "Your numbers agree: {label} comes to {reckoned} from the others, {percent} % from what you typed.",

@@ -398,7 +398,7 @@ class Remedy:
         elif case.wanted is not None and self._shown():
             wanted = case.wanted[1]
         target = case.feed_for(wanted) if wanted is not None else None
-        # A wire at the end of what is known of it is not driven further.
+        # Where the wire's own range ends on the way, a step at a time.
         if target is not None and (target - self.old) * self.direction > 0.0:
             self.new = target
 

@@ -34,7 +34,7 @@ class Suspect:
 class Case:
     """What was told, coherent SI; `ranked` has the causes of this fault, the one to look at first in front.
 
-    `unknown` are the fields whose number nothing is known of, so that it was not held against anything.
+    `unknown` says that nothing is known of a number that was told, so that it was not held against anything.
     """
 
     def __init__(self, given: Given) -> None:
@@ -43,7 +43,7 @@ class Case:
         self.metal = given.word("wire_material")
         self.kind = given.word("wire_kind")
         self.position = given.word("position") or "flat"
-        self.unknown: list[str] = []
+        self.unknown = False
         self._fill()
         self.gas = ShieldingGas(given)
         self.current = self._number("current")
@@ -93,7 +93,7 @@ class Case:
         try:
             return MeltingLaw(values)
         except OutOfRange:
-            self.unknown.append("wire_diameter")
+            self.unknown = True
             return None
 
     def _melt(self) -> None:
@@ -113,8 +113,8 @@ class Case:
             elif self.feed is not None:
                 distance = self.extension + self.law.arc_length
                 self.current = self.law.checked_current(self.feed, distance)
-        except OutOfRange as error:
-            self.unknown.append(error.name)
+        except OutOfRange:
+            self.unknown = True
             self.law = None
 
     def feed_for(self, current: float) -> float | None:
@@ -144,8 +144,8 @@ class Case:
             return ""
         try:
             return self._solid_mode(self.given.number("wire_diameter"), self.current)
-        except OutOfRange as error:
-            self.unknown.append(error.name)
+        except OutOfRange:
+            self.unknown = True
             return ""
 
     def _solid_mode(self, diameter: float, current: float) -> str:
@@ -180,8 +180,8 @@ class Case:
                 self.given.number("wire_diameter"),
                 self.gas.share,
             )
-        except OutOfRange as error:
-            self.unknown.append(error.name)
+        except OutOfRange:
+            self.unknown = True
             return None
 
     def _volts(self, low: bool) -> int:

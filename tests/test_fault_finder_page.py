@@ -486,6 +486,36 @@ def test_no_feed_without_a_current():
     assert case_of(fault="burn-through", wire_kind="flux-cored", current="100 A").feed_for(100.0) is None
 
 
+def test_wire_out_moves_the_current_where_the_law_reaches():
+    typed = {"fault": "cold-lap", "wire_diameter": "0.035 in", "wire_feed_speed": "250 in/min"}
+    usual_one = case_of(**typed)
+    far = case_of(contact_tip_to_work="3/4 in", **typed)
+    assert far.current < usual_one.current
+    assert far.extension == pytest.approx(far.law.extension(0.75 * INCH))
+    beyond = case_of(contact_tip_to_work="50 mm", **typed)
+    assert beyond.extension == usual_one.extension == usual_one.law.extension(usual_one.law.usual_distances()[1])
+    assert beyond.current == usual_one.current
+
+
+def test_leads_are_reckoned_only_where_all_of_them_is_told():
+    whole = {"current": "200 A", "lead_length": "100 ft", "cable_size": "awg-2"}
+    assert case_of(fault="stubbing", **whole).lost == pytest.approx(200.0 * 0.2 * 0.194, rel=0.01)  # NEC Table 8
+    for left_out in whole:
+        typed = {name: value for name, value in whole.items() if name != left_out}
+        assert case_of(fault="stubbing", **typed).lost is None
+        assert level("lead-drop", fault="stubbing", **typed) == OPEN
+
+
+def test_polarity_is_moved_to_what_the_wire_takes():
+    assert Remedy(case_of(fault="porosity", wire_kind="self-shielded"), "polarity").direction == -1
+    assert Remedy(case_of(fault="spatter"), "polarity").direction == 1
+
+
+def test_the_mix_moves_the_usual_volts():
+    typed = {"fault": "spatter", "gas": "argon-carbon-dioxide", "carbon_dioxide": "10 %", **RUN}
+    assert case_of(**typed).usual == usual("short-circuit", 130.0, 0.035, carbon_dioxide=0.10)
+
+
 def test_new_feed_by_tenths_where_nothing_tells_how_far():
     feed = 250.0 * INCH / 60.0
     typed = {"wire_diameter": "0.035 in", "wire_feed_speed": "250 in/min"}
@@ -683,6 +713,7 @@ def test_numbers_nothing_is_known_of_are_said_to_be_unchecked():
         {"wire_material": "stainless", "wire_diameter": "0.6 mm", "current": "60 A", "machine_voltage": "18 V"},
         {"wire_diameter": "0.035 in", "wire_feed_speed": "1500 in/min", "machine_voltage": "18 V"},
         {"wire_diameter": "0.035 in", "current": "900 A", "machine_voltage": "18 V"},
+        {"wire_diameter": "0.035 in", "current": "20 A", "machine_voltage": "18 V"},
         {"wire_kind": "flux-cored", "wire_diameter": "2.4 mm", "current": "300 A", "machine_voltage": "28 V"},
     ):
         answer = ask(fault="spatter", **typed)

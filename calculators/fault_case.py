@@ -140,8 +140,8 @@ class Case:
         """Return the transfer that these numbers belong to, or "" where none is known."""
         if self.kind == CORED:
             return CORED
-        if self.kind != SOLID or self.current is None or not self.given.has("wire_diameter"):
-            return ""
+        if self.law is None or self.current is None:
+            return ""  # nothing is known of this wire, or of it at this current
         try:
             return self._solid_mode(self.given.number("wire_diameter"), self.current)
         except OutOfRange:

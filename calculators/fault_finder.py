@@ -1,8 +1,7 @@
 """Fault-finder: from what is seen or heard to the likely causes, in the order that the welder's numbers give them."""
 
-from calculators import conductors, machine_fields, ranges, solid_wire, transfer_limits
+from calculators import conductors, machine_fields, solid_wire
 from calculators.contract import (
-    UNKNOWN,
     Answer,
     Calculator,
     Choice,
@@ -11,25 +10,23 @@ from calculators.contract import (
     Given,
     Measured,
     Message,
-    Next,
     Quantity,
     Source,
     Words,
-    carry,
     say,
 )
 from calculators.facts import conductors as leads
 from calculators.facts import faults as facts
 from calculators.facts import processes, shielding, transfer
-from calculators.fault_case import CLEARED, SELF_SHIELDED, SOLID, Case, Remedy, Suspect
+from calculators.fault_case import CLEARED, SELF_SHIELDED, Case, Suspect
 from calculators.fault_finder_words import ENGLISH
+from calculators.fault_onward import CRACKS, Onward
+from calculators.fault_remedy import Remedy
 from calculators.fault_sources import ALL, AMPERES, LINES, MELTING, OF
 from calculators.machine import Machine
-from calculators.ranges import OutOfRange
 from calculators.shielding_gas import FIELDS as GAS
 
-_CRACKS = ("crater-crack", "center-crack", "toe-crack")
-_STOP = _CRACKS + ("cold-lap",)
+_STOP = CRACKS + ("cold-lap",)
 _FEEDING = ("burn-back", "birdnest", "wire-slip", "erratic-arc")
 
 
@@ -55,7 +52,7 @@ def _answer(given: Given) -> Answer:
         notes=_notes(case),
         cautions=_cautions(case),
         sources=_sources(case),
-        next_questions=_Onward(case).questions(),
+        next_questions=Onward(case).questions(),
     )
 
 
@@ -214,116 +211,6 @@ def _sources(case: Case) -> tuple[Source, ...]:
     if case.wanted is not None or case.distance is not None or case.given.has("nozzle_bore"):
         found.append(AMPERES)
     return tuple(found)
-
-
-# ---------------------------------------------------------------- what to ask next
-
-
-class _Onward:
-    """The questions that an answer leads to, with what they take of the numbers."""
-
-    def __init__(self, case: Case) -> None:
-        self.case = case
-        self.given = case.given
-        self.causes = [suspect.cause for suspect in case.ranked]
-
-    def _any(self, *causes: str) -> bool:
-        return any(cause in self.causes for cause in causes)
-
-    def _has(self, *fields: str) -> tuple[tuple[str, object], ...]:
-        """Return the fields that were told, as they are carried."""
-        found: list[tuple[str, object]] = []
-        for field in fields:
-            if isinstance(self.given.values.get(field), str):
-                found.append((field, self.given.word(field)))
-            elif self.given.has(field):
-                quantity = {"machine_voltage": "voltage", "carbon_dioxide": "percentage"}.get(field, field)
-                found.append((field, self.given.measured(field, quantity)))
-        return tuple(found)
-
-    def _gas(self) -> tuple[tuple[str, object], ...]:
-        return self._has("gas", "carbon_dioxide") if "gas" not in self.given.made else ()
-
-    def _current(self) -> tuple[tuple[str, object], ...]:
-        current = self.case.current
-        return () if current is None else carry("current", Measured(current, "current", 4), 5.0, 1000.0)
-
-    def questions(self) -> tuple[Next, ...]:
-        """Return them, the nearest to the first cause in front."""
-        case = self.case
-        asked: list[tuple[str, tuple[tuple[str, object], ...]]] = []
-        if case.fault in _CRACKS:
-            asked += [("crack-repair", ()), ("metal-id", ())]
-        if self._any("preheat"):
-            asked.append(("preheat", ()))
-        if self._any("wind", "flow-low", "flow-high", "flow-frost") and case.kind != SELF_SHIELDED:
-            asked.append(("gas-flow", self._wind() + self._has("nozzle_bore", "position", "gas_flow") + self._gas()))
-        if self._any("volts-low", "volts-high"):
-            asked += self._arc()
-        if self._any("feed-low", "feed-high", "below-spray"):
-            asked += self._feed()
-        if self._any("lead-drop", "volts-low", "work-clamp"):
-            asked.append(("lead-drop", self._leads() + self._current()))
-        if self._any("gas-ends"):
-            asked.append(("leak-test", ()))
-        if self._any("wind", "short-circuit-thick"):
-            thick = self._has("thickness")
-            if thick:
-                thick = carry("thickness", self.given.measured("thickness"), 0.0005, 0.1)
-            asked.append(("process-choice", self._wind() + thick + self._has("position")))
-        asked.append(("settings", ()))
-        return tuple([Next(name, say("fault-finder.next." + name), carried) for name, carried in asked[:5]])
-
-    def _leads(self) -> tuple[tuple[str, object], ...]:
-        """Return the leads where the question on them has an answer."""
-        lost = self.case.lost
-        if lost is None or ranges.above(0.05, lost) or ranges.above(lost, 60.0):
-            return ()
-        return self._has("lead_length", "cable_size")
-
-    def _wind(self) -> tuple[tuple[str, object], ...]:
-        if self.given.has("wind_speed"):
-            return (("wind", "measured"),) + self._has("wind_speed")
-        return self._has("wind")
-
-    def _arc(self) -> list[tuple[str, tuple[tuple[str, object], ...]]]:
-        """Return the questions on volts and transfer, as far as they know this wire."""
-        case, given = self.case, self.given
-        if case.usual is None or case.kind == SELF_SHIELDED:
-            return []
-        wire = self._has("wire_material", "wire_diameter") + self._gas() + self._current()
-        gun = None if case.meter is None else case.meter - case.drop
-        volts: tuple[tuple[str, object], ...] = ()
-        if gun is not None and not ranges.above(transfer.LEAST_VOLTAGE, gun):
-            drop = UNKNOWN if case.lost is None else Measured(case.lost, "lead_voltage_drop")
-            if case.lost is None or case.lost < 20.0:
-                volts = self._has("machine_voltage") + (("lead_voltage_drop", drop),)
-        mode = (("transfer_mode", case.mode),) if case.mode != "flux-cored" else ()
-        asked = [("arc-voltage", wire + self._has("wire_kind") + mode + volts)]
-        if case.kind == SOLID and gun is not None and not ranges.above(transfer.LEAST_VOLTAGE, gun):
-            if not ranges.above(gun, transfer.MOST_VOLTAGE) and self._has_borders(given):
-                asked.append(("transfer-mode", wire + (("voltage", Measured(gun, "voltage", 4)),)))
-        return asked
-
-    def _has_borders(self, given: Given) -> bool:
-        case = self.case
-        if case.law is None or case.current is None:
-            return False
-        try:
-            distance = case.law.usual_distances()[1]
-            case.law.checked_feed(case.current, distance)
-            diameter = given.number("wire_diameter")
-            gas = case.gas
-            return bool(transfer_limits.borders_at(case.metal, diameter, gas.word, case.current, "flat", gas.share))
-        except OutOfRange:
-            return False
-
-    def _feed(self) -> list[tuple[str, tuple[tuple[str, object], ...]]]:
-        case = self.case
-        if case.law is None or case.current is None:
-            return []
-        wire = self._has("wire_material", "wire_diameter")
-        return [("wire-feed", wire + self._current() + (("contact_tip_to_work", UNKNOWN),))]
 
 
 # ---------------------------------------------------------------- the question

@@ -14,8 +14,9 @@ import pytest
 from calculators import asking, fault_case, fault_sources, voltage_lines
 from calculators.contract import Given
 from calculators.facts import faults as facts
-from calculators.fault_case import CLEARED, HINTED, OPEN, ROOT, SHOWN, Case, Remedy
+from calculators.fault_case import CLEARED, HINTED, OPEN, ROOT, SHOWN, Case
 from calculators.fault_finder import CALCULATOR
+from calculators.fault_remedy import Remedy
 from tests import walking
 from tests.fault_scenarios import SCENARIOS
 from webapp import finding

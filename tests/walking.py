@@ -202,13 +202,15 @@ def states(name: str) -> tuple[tuple[str, Pairs], ...]:
 
 
 def _waiting(asked: Calculator) -> list[tuple[str, Pairs]]:
-    for pairs, _ in answered(asked.name):
-        for position in range(len(pairs)):
-            fewer = pairs[:position] + pairs[position + 1 :]
-            alone = [pair for pair in fewer if not _hangs_on(asked, pair[0], pairs[position][0])]
-            for left in (fewer, alone):
-                if asking.ask(asked, left).state == "waiting":
-                    return [("waiting", left)]
+    """Return a question with one pair too few, and, if need be, without what hangs on that pair either."""
+    for with_what_hangs_on_it in (False, True):
+        for pairs, _ in answered(asked.name):
+            for position, (chooser, _) in enumerate(pairs):
+                fewer = pairs[:position] + pairs[position + 1 :]
+                if with_what_hangs_on_it:
+                    fewer = [pair for pair in fewer if not _hangs_on(asked, pair[0], chooser)]
+                if asking.ask(asked, fewer).state == "waiting":
+                    return [("waiting", fewer)]
     return []
 
 

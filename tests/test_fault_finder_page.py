@@ -444,6 +444,8 @@ def test_new_volts():
     case = case_of(fault="spatter", machine_voltage="14 V", **RUN, **told)
     assert case.lost == pytest.approx(130.0 * 0.09 * 0.122, rel=0.01)  # NEC Chapter 9 Table 8, published
     assert Remedy(case, "volts-low").new == pytest.approx(MIDDLE + case.lost)
+    case = case_of(fault="spatter", machine_voltage="30 V", **RUN, **told)
+    assert Remedy(case, "volts-high").new == pytest.approx(MIDDLE + case.lost)
     assert new("volts-low", fault="spatter", machine_voltage="19 V") == (19.0, 19.5)
     assert new("volts-high", fault="spatter", machine_voltage="19 V") == (19.0, 18.5)
     assert new("volts-high", fault="spatter") == (None, None)
@@ -510,6 +512,28 @@ def test_leads_are_reckoned_only_where_all_of_them_is_told():
 def test_polarity_is_moved_to_what_the_wire_takes():
     assert Remedy(case_of(fault="porosity", wire_kind="self-shielded"), "polarity").direction == -1
     assert Remedy(case_of(fault="spatter"), "polarity").direction == 1
+
+
+def test_each_metal_has_its_usual_gas():
+    for metal, word, share in (
+        ("mild-steel", "argon-carbon-dioxide", 0.25),
+        ("stainless", "argon-carbon-dioxide", 0.02),
+        ("aluminum", "argon", 0.25),
+    ):
+        case = case_of(fault="spatter", wire_material=metal)
+        assert (case.gas.word, case.gas.share) == (word, share)
+
+
+def test_a_wire_whose_transfer_is_not_known_is_said_to_be_unchecked():
+    # 0.030 in stainless has a melting law, and no transition current.
+    typed = {"wire_material": "stainless", "wire_diameter": "0.030 in", "gas": "argon-oxygen", "current": "120 A"}
+    case = case_of(fault="spatter", machine_voltage="20 V", **typed)
+    assert (case.mode, case.usual, case.unknown) == ("", None, True)
+
+
+def test_where_the_position_is_not_asked_it_is_flat():
+    case = case_of(fault="regulator-freeze", nozzle_bore="13 mm", gas_flow="20 L/min")
+    assert case.flows()[1] == pytest.approx(13.0 / 60000.0)
 
 
 def test_the_mix_moves_the_usual_volts():

@@ -10,6 +10,7 @@ from calculators.melting_law import MeltingLaw
 from calculators.nozzle_flow import most_flow, usual_flow
 from calculators.ranges import OutOfRange
 from calculators.shielding_gas import MIXED, ShieldingGas
+from calculators.truck_gas import TruckGas
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -71,9 +72,10 @@ class Case:
         """Fill in what most trucks have where it is not told and plays a part."""
         given = self.given
         if self.kind != SELF_SHIELDED and not given.word("gas"):
-            given.fill("gas", "argon" if self.metal == "aluminum" else MIXED)
-            if self.metal == "stainless":
-                given.fill("carbon_dioxide", settings.STAINLESS_MIX)
+            gas = TruckGas(given, self.metal)
+            given.fill("gas", gas.word)
+            if gas.word == MIXED:
+                given.fill("carbon_dioxide", gas.share)
         arc = given.has("current") or given.has("wire_feed_speed")
         if arc and self.kind == SOLID and not given.has("wire_diameter"):
             given.fill("wire_diameter", settings.WIRE_DIAMETER)

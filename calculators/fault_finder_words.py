@@ -1,6 +1,6 @@
 """What the fault-finder says in English."""
 
-from calculators import lead_drop, machine_fields, shielding_gas, solid_wire
+from calculators import lead_drop_words, machine_fields, shielding_gas, solid_wire
 from calculators.conductors import LEADS
 
 ENGLISH = {
@@ -329,4 +329,4 @@ for _words in (solid_wire.ENGLISH, shielding_gas.ENGLISH, machine_fields.ENGLISH
             ENGLISH[_id] = _words[_id]
 for _name, _ in LEADS:
     _id = "option.cable_size" + "." + _name
-    ENGLISH[_id] = lead_drop.ENGLISH[_id]
+    ENGLISH[_id] = lead_drop_words.ENGLISH[_id]

@@ -11,7 +11,7 @@ import re
 
 import pytest
 
-from calculators import asking, fault_case, fault_sources, voltage_lines
+from calculators import asking, fault_case, fault_sources, transfer_limits, voltage_lines
 from calculators.contract import Given
 from calculators.facts import faults as facts
 from calculators.fault_case import CLEARED, HINTED, OPEN, ROOT, SHOWN, Case
@@ -553,8 +553,8 @@ def test_new_feed_by_tenths_where_nothing_tells_how_far():
 def test_new_feed_for_spray_is_the_one_that_surely_sprays():
     typed = {"gas": "argon-carbon-dioxide", "carbon_dioxide": "10 %", "wire_diameter": "0.045 in"}
     case = case_of(fault="spatter", current="170 A", machine_voltage="26.2 V", **typed)
-    # 220 A × 1.06, 12 % more. Standing: from memory, see facts/transfer.py.
-    assert Remedy(case, "below-spray").new == pytest.approx(case.law.feed(220.0 * 1.06 * 1.12, case.extension))
+    surely = transfer_limits.transition_current("mild-steel", 0.045 * INCH, "argon-carbon-dioxide", 0.10)[2]
+    assert Remedy(case, "below-spray").new == pytest.approx(case.law.feed(surely, case.extension))
 
 
 def test_current_is_worked_out_from_feed():

@@ -5,6 +5,7 @@ from calculators.contract import UNKNOWN, Measured, Next, carry, say
 from calculators.facts import transfer
 from calculators.fault_case import CORED, SELF_SHIELDED, SOLID, Case
 from calculators.ranges import OutOfRange
+from calculators.truck_gas import TruckGas
 
 CRACKS = ("crater-crack", "center-crack", "toe-crack")
 
@@ -81,7 +82,8 @@ class Onward:
         case = self.case
         if case.usual is None or case.kind == SELF_SHIELDED:
             return []
-        wire = self._has("wire_material", "wire_diameter") + self._gas() + self._current()
+        gas = tuple(case.gas.carried(self.given))
+        wire = self._has("wire_material", "wire_diameter") + gas + self._current()
         gun = None if case.meter is None else case.meter - case.drop
         volts: tuple[tuple[str, object], ...] = ()
         if gun is not None and not ranges.above(transfer.LEAST_VOLTAGE, gun):
@@ -97,7 +99,7 @@ class Onward:
 
     def _has_borders(self) -> bool:
         case = self.case
-        if case.law is None or case.current is None:
+        if case.law is None or case.current is None or TruckGas(self.given, case.metal).problem():
             return False
         try:
             distance = case.law.usual_distances()[1]

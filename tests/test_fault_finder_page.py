@@ -553,8 +553,9 @@ def test_new_feed_by_tenths_where_nothing_tells_how_far():
 def test_new_feed_for_spray_is_the_one_that_surely_sprays():
     typed = {"gas": "argon-carbon-dioxide", "carbon_dioxide": "10 %", "wire_diameter": "0.045 in"}
     case = case_of(fault="spatter", current="170 A", machine_voltage="26.2 V", **typed)
-    surely = transfer_limits.transition_current("mild-steel", 0.045 * INCH, "argon-carbon-dioxide", 0.10)[2]
-    assert Remedy(case, "below-spray").new == pytest.approx(case.law.feed(surely, case.extension))
+    band = transfer_limits.transition_current("mild-steel", 0.045 * INCH, "argon-carbon-dioxide", 0.10)
+    assert band is not None
+    assert Remedy(case, "below-spray").new == pytest.approx(case.law.feed(band[2], case.extension))
 
 
 def test_current_is_worked_out_from_feed():

@@ -149,7 +149,7 @@ def _read_choice(
     given.typed[field.name] = text
     if text not in field.options:
         asked, names = label(calculator, field, prefix), ", ".join(field.options)
-        wrong = say("choice.listed", label=asked) if field.listed else say("choice.unknown", label=asked, options=names)
+        wrong = say("choice.listed", label=asked) if field.many else say("choice.unknown", label=asked, options=names)
         errors.append((prefix + field.name, wrong))
         given.values[field.name] = None
         return True

@@ -189,11 +189,12 @@ def _cautions(case: Case) -> tuple[Message, ...]:
     wanted = (
         ("stop", case.fault in _STOP and case.given.word("service") == "structural"),
         ("feed", case.fault in _FEEDING or "polarity" in causes),
-        ("zinc", surface == "galvanized"),
         ("paint", surface == "paint"),
         ("decides", True),
     )
     cautions = [say("fault-finder.caution." + key) for key, is_wanted in wanted if is_wanted]
+    if surface == "galvanized":
+        cautions.append(say("caution.zinc"))
     if case.fault == "regulator-freeze":
         cautions.append(say("caution.cylinder"))
     if case.fault in _FEEDING:

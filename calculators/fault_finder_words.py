@@ -308,7 +308,6 @@ ENGLISH = {
     "note.unknown": "Nothing is known of this wire at these numbers: not all could be checked.",
     "caution.stop": "Nobody stands, lifts or drives with it before the repair is passed.",
     "caution.feed": "Power off before you open the feeder or touch rolls and leads.",
-    "caution.zinc": "Zinc fume makes you ill: off before the arc, air moving, mask on.",
     "caution.paint": "Old paint may hold lead: off before heat, mask on.",
     "caution.decides": "Set only what the WPS lets you: the code and a qualified person decide, on weld and repair.",
     "next.arc-voltage": "Which volts suit this current?",

@@ -145,7 +145,6 @@ def _wind(given: Given) -> object:
 def _cautions(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Message, ...]:
     wanted = (
         ("metal-id", True),
-        ("zinc", case.surface == "galvanized"),
         ("paint", case.surface == "paint"),
         ("leads", "flux-cored-self-shielded" in shown),
         ("stick", bool(changes.rod)),
@@ -153,6 +152,8 @@ def _cautions(case: Case, changes: Changes, shown: tuple[str, ...]) -> tuple[Mes
         ("decides", True),
     )
     cautions = [say("process-choice.caution." + key) for key, is_wanted in wanted if is_wanted]
+    if case.surface == "galvanized":
+        cautions.append(say("caution.zinc"))
     cautions.append(say("caution.arc"))
     return tuple(cautions)
 

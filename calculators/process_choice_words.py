@@ -215,7 +215,6 @@ ENGLISH = {
     "note.service": "For a weld that carries load, or under a code. Choose light work above where it is.",
     "caution.metal-id": "Chain, hooks, wheels, drums, cylinders, vessels, frames, springs: no process makes these yours to weld. Ask which metal first.",
     "caution.high-wind": "In a high wind D1.1 stops every process, and sparks travel.",
-    "caution.zinc": "Zinc fume makes you ill: off before the arc, air moving, mask on.",
     "caution.paint": "Paint may hold lead, chromium or cadmium: off before heat, mask on.",
     "caution.stick": "A rod in the holder is live: dry gloves, dry feet, power off to change leads.",
     "caution.leads": "Power off before you swap leads or open the feeder.",

@@ -20,6 +20,7 @@ from calculators.fault_remedy import Remedy
 from tests import walking
 from tests.fault_scenarios import SCENARIOS
 from webapp import finding
+from webapp.words import en
 
 pytestmark = pytest.mark.quick
 
@@ -685,9 +686,10 @@ def test_power_is_off_before_leads_and_rolls_are_touched():
 
 
 def test_zinc_and_paint_bring_their_cautions():
-    assert ENGLISH["caution.zinc"] in ask(fault="porosity", surface="galvanized")["cautions"]
+    zinc = en.WORDS["caution.zinc"]
+    assert zinc in ask(fault="porosity", surface="galvanized")["cautions"]
     assert ENGLISH["caution.paint"] in ask(fault="porosity", surface="paint")["cautions"]
-    assert ENGLISH["caution.zinc"] not in ask(fault="porosity", surface="rust")["cautions"]
+    assert zinc not in ask(fault="porosity", surface="rust")["cautions"]
     assert "1 in to 4 in" in said(ask(fault="porosity", surface="galvanized"), "dirty")["why"]
 
 

@@ -16,7 +16,8 @@ LIBRARY = (
         " gas-blend.caution.procedure gas-flow.caution.procedure gas-supply.caution.supplier heat-input.caution"
         " joint-fill.caution make-safe.caution.maker preheat.caution process-choice.caution"
         " sheet-gauge.caution.order shrinkage.caution travel-speed.caution visual-check.caution"
-        " filler-match.caution filler-name.caution weld-cost.caution weld-entry.caution wire-feed.caution.start",
+        " fault-finder.caution filler-match.caution filler-name.caution weld-cost.caution weld-entry.caution"
+        " wire-feed.caution.start",
     ),
     (
         Source("Try it on scrap, measure it bare, keep a spare, look twice: welders' habit", "common practice"),
@@ -34,7 +35,8 @@ LIBRARY = (
         Source("29 CFR 1910.252(b) and (c): eyes, skin, air; zinc, lead, cadmium, beryllium by name", "law"),
         "caution.arc fume.caution.painted fume.caution.plated fume.caution.unknown fume.caution.zinc"
         " metal-id.caution.coating metal-id.caution.copper-alloy metal-id.caution.lead metal-id.caution.zinc"
-        " process-choice.caution.paint process-choice.caution.zinc settings.caution.galvanized settings.caution.rust"
+        " caution.zinc fault-finder.caution.paint process-choice.caution.paint"
+        " settings.caution.galvanized settings.caution.rust"
         " sheet-gauge.caution.zinc",
     ),
     (
@@ -55,7 +57,7 @@ LIBRARY = (
     (
         Source("29 CFR 1910.254: leads, work clamp, machine off to change; seen as WAC 296-24-68505", "law"),
         "lead-drop.caution.work lead-drop.caution.worn process-choice.caution.leads process-choice.caution.stick"
-        " shock.caution",
+        " fault-finder.caution.feed shock.caution",
     ),
     (
         Source("NEC: transfer switch, supply circuits. Exhaust: no engine indoors", "from memory"),

@@ -126,6 +126,7 @@ WORDS = {
     "caution.decides": "This page gives no leave to weld. The WPS, the part's maker and a qualified person decide.",
     "caution.valve": "Shut the cylinder valve when you stop. A slow leak into a closed cab or box can kill, with nothing to see or smell.",
     "caution.held": "Do not weld, cut or grind it. What is left in its seams can explode, though it was washed or stood empty for years. It is work for a firm that cleans and tests tanks for heat",
+    "caution.zinc": "Zinc fume makes you ill: off before the arc, air moving, mask on.",
     "caution.run-out": "Running wire out: gun clear of the work, away from face and hands. If the machine can feed wire with the voltage off, do it that way.",
     "caution.live": "The wire is live at welding voltage while the trigger is pulled: keep it off hands, work and frame.",
     "dial.pair": "Each mark needs = and a number, like {example}. Not so at: {mark}",

@@ -1,6 +1,6 @@
 """Generator or outlet: whether it carries a setting, up to how many amps, and what rating a setting takes."""
 
-from calculators import ranges
+from calculators import numerals, ranges
 from calculators.contract import (
     Answer,
     Calculator,
@@ -78,7 +78,7 @@ def _answer(given: Given) -> Answer:
         notes=_notes(given, load),
         cautions=tuple([say("generator-size.caution." + each) for each in cautions + ["shock", "electrician"]]),
         sources=_sources(given, load),
-        next_questions=_next(load),
+        next_questions=_next(given, load),
         verdict=_verdict(given, load),
     )
 
@@ -244,10 +244,17 @@ def _notes(given: Given, load: Load) -> tuple[Message, ...]:
     return tuple(notes)
 
 
-def _next(load: Load) -> tuple[Next, ...]:
-    current = ("current", Measured(load.current, "current"))
-    names = ("duty-cycle", "lead-drop") if load.current >= 20.0 else ("lead-drop",)
-    return tuple([Next(name, say("generator-size.next." + name), (current,)) for name in names])
+def _next(given: Given, load: Load) -> tuple[Next, ...]:
+    """Return what to ask of the current that the supply carries: never of more than that."""
+    most = load.current
+    if given.solved_for != "generator_power":
+        most = min(most, load.balance.solved("current"))
+    shown = Measured(most, "current")
+    names = ("settings", "duty-cycle", "lead-drop") if numerals.settle(most) >= 20.0 else ("lead-drop",)
+    return tuple([Next(name, say("generator-size.next." + name), ((_CARRIED_AS[name], shown),)) for name in names])
+
+
+_CARRIED_AS = {"settings": "largest_current", "duty-cycle": "current", "lead-drop": "current"}
 
 
 CALCULATOR = Calculator(

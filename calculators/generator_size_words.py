@@ -86,6 +86,7 @@ ENGLISH = {
     "caution.backfeed": "Never feed a building's wiring from a generator: it kills people on the line. That takes a transfer switch and an electrician. Its book says how to bond its frame.",
     "caution.shock": "Wet ground or wet gloves: stop. Keep the ground pin, and use a GFCI on 120 V.",
     "caution.electrician": "Circuit, plug and breaker are an electrician's work (NEC 630). Never a bigger breaker, nor an adapter to get round one.",
+    "next.settings": "Where do I set the machine with no more amps than that?",
     "next.duty-cycle": "How long may the machine weld at that current?",
     "next.lead-drop": "What do the welding leads lose?",
 }

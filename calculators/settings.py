@@ -293,7 +293,8 @@ def _notes(given: Given, trial: Trial, bead: Bead) -> tuple[Message, ...]:
 
 def _cautions(given: Given, trial: Trial, doubts: list[str]) -> tuple[Message, ...]:
     cautions = [say("settings.caution.start")]
-    cautions += [_doubt("settings.doubt.", doubt, trial) for doubt in doubts[1:]]
+    for doubt in doubts[1:]:
+        cautions.append(say("settings.caution.doubt", doubt=_doubt("settings.doubt.", doubt, trial)))
     if trial.mode == "short-circuit" and trial.metal == "mild-steel":
         cautions.append(say("settings.caution.code"))
     if given.word("surface") != "clean":
@@ -302,6 +303,8 @@ def _cautions(given: Given, trial: Trial, doubts: list[str]) -> tuple[Message, .
         cautions.append(say("settings.caution.breeze"))
     if trial.metal != "mild-steel":
         cautions.append(say("settings.caution." + trial.metal))
+    if trial.metal == "aluminum" and given.word("base_alloy") in ("", "6061"):
+        cautions.append(say("settings.caution.6061"))
     return tuple(cautions) + (say("caution.live"), say("caution.arc"))
 
 

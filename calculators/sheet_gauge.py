@@ -352,12 +352,12 @@ def _sources(sheet: _Sheet, current: float | None) -> tuple[Source, ...]:
 
 def _next(sheet: _Sheet, current: float | None) -> tuple[Next, ...]:
     questions = []
-    material = "mild-steel" if sheet.system == "steel" else sheet.system
-    if (
-        material in ("mild-steel", "stainless")
-        and usual_wire.THINNEST <= numerals.settle(sheet.thickness) <= usual_wire.THICKEST
-    ):
-        carried = (("wire_material", material), ("thickness", sheet.shown(sheet.thickness)))
+    material = "mild-steel" if sheet.system in ("steel", "galvanized") else sheet.system
+    metal = sheet.thickness - sheet.zinc  # what is left to weld when the zinc is ground off
+    if material in ("mild-steel", "stainless") and usual_wire.THINNEST <= numerals.settle(metal) <= usual_wire.THICKEST:
+        carried: tuple[tuple[str, object], ...] = (("wire_material", material), ("thickness", sheet.shown(metal)))
+        if sheet.system == "galvanized":
+            carried += (("surface", "galvanized"),)
         questions.append(Next("settings", say("sheet-gauge.next.settings"), carried))
     if current is not None:
         shown = Measured(current, "current", 2)

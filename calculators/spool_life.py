@@ -150,6 +150,8 @@ def _number(given: Given, spool: Spool, name: str) -> Number:
     label = None
     if name == "wire_mass" and spool.to_bring:
         label = say("spool-life.result.to-bring" if spool.count == 1.0 else "spool-life.result.to-bring-each")
+    elif spool.count > 1.0 and name != "wire_feed_speed":
+        label = say("spool-life.result." + name + "-of-all", count=int(spool.count))
     in_words = _hours(value) if name == "arc_time" and value >= 3600.0 else None
     if low == high:
         return Number(name, value, None, None, None, None, label, None, in_words)

@@ -169,6 +169,8 @@ def _verdict(given: Given, arc: Arc, shown: str) -> Verdict:
     thickness = given.number("thickness") if given.has("thickness") else transfer.COLD_LAP_FROM - 1e-3
     word = transfer_limits.fit(shown, arc.law.material, thickness, arc.position)
     if word == "serves":
+        if shown == "globular":
+            return Verdict("unclear", say("transfer-mode.verdict.globular"))
         id = "serves" if given.has("thickness") else "serves-position"
         return Verdict("inside", say("transfer-mode.verdict." + id, mode=mode))
     state = "unclear" if word == "cold-lap" else "outside"

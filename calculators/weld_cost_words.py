@@ -38,7 +38,7 @@ ENGLISH = {
     "result.money": "The whole job",
     "result.cost_per_length": "For a length of weld",
     "result.cost_per_mass": "For weld metal",
-    "result.around_share": "Of it, labor with the arc off",
+    "result.around_share": "Of the whole, hours with the arc off",
     "result.work_time": "Working time",
     "result.compared": "Way B",
     "band.both": "From: how much of the wire stays, and how much of the time the arc burns.",

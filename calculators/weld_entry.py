@@ -99,7 +99,9 @@ def _answer(given: Given) -> Answer:
         results.append(Words("missing", _listed(weld.missing)))
     else:
         heat = weld.energy * given.number("thermal_efficiency")
-        results += [Number("heat_input", heat), Number("arc_energy", weld.energy)]
+        both = [Number("heat_input", heat), Number("arc_energy", weld.energy)]
+        # The headline is the number that the limit is for, and what the log shows of this weld.
+        results += list(reversed(both)) if given.word("limit_basis") == "arc-energy" else both
         if "travel_speed" in given.made:
             results.append(Number("travel_speed", given.number("travel_speed")))
     if weld.checks:
@@ -137,7 +139,10 @@ def _verdict(weld: _Weld) -> Verdict | None:
     broken = [name for name, _, _, kept in weld.checks if not kept]
     unchecked = weld.unchecked()
     if broken:
-        message = say("weld-entry.verdict.outside", what=say("weld-entry.limit." + broken[0]), count=len(broken))
+        message = say("weld-entry.limit." + broken[-1])
+        for name in reversed(broken[:-1]):
+            message = say("weld-entry.and", first=say("weld-entry.limit." + name), rest=message)
+        message = say("weld-entry.verdict.outside", what=message)
         return Verdict("outside", message, say("weld-entry.remedy"))
     if unchecked:
         return Verdict("unclear", say("weld-entry.verdict.unclear", what=say("weld-entry.limit." + unchecked[0])))

@@ -240,3 +240,13 @@ def test_cautions_name_fumes_and_backfeed_of_engines():
 def test_cord_is_cautioned_where_there_is_one():
     assert "coiled cord can burn" in said(ask(current="150 A", cord_size="awg-10"), "cautions")
     assert "coiled cord" not in said(ask(current="150 A"), "cautions")
+
+
+def test_next_questions_never_carry_more_than_the_supply_carries():
+    html = walking.reply("/generator-size", [("generator_power", "5 kW"), ("current", "180 A"), *BOOK.items()]).body
+    most = value(ask(generator_power="5 kW", current="180 A", **BOOK), "current")
+    assert most < 180.0
+    for name in ("settings?largest_current=", "duty-cycle?current=", "lead-drop?current="):
+        assert float(html.partition('href="' + name)[2].partition("+")[0]) == pytest.approx(most, rel=1e-3)
+    html = walking.reply("/generator-size", [("current", "180 A"), *BOOK.items()]).body
+    assert 'href="lead-drop?current=180+A"' in html

@@ -456,3 +456,15 @@ def test_trim_of_other_wire_is_left_out_and_that_is_said():
     other = ask(**typed, arc_term="1.1", trim_material="mild-steel")
     assert other["results"]["wire_feed_speed"] == ask(**typed)["results"]["wire_feed_speed"]
     assert [note for note in other["notes"] if "another wire metal" in note]
+
+
+def test_second_doubt_is_a_sentence_of_its_own():
+    answer = ask(wire_material="mild-steel", thickness="0.25 in", joint="fillet", position="vertical-up")
+    told = [text.replace("\u00a0", " ") for text in answer["cautions"]]
+    assert "Also unclear: runs cold, as 0.25 in wants 225 A" in told
+
+
+@pytest.mark.parametrize(("alloy", "told"), [("6061", True), ("5083", False)])
+def test_strength_of_6061_is_spoken_of_where_it_is_6061(alloy, told):
+    answer = ask(wire_material="aluminum", thickness="0.1875 in", joint="lap", position="flat", base_alloy=alloy)
+    assert any("6061 loses" in text for text in answer["cautions"]) is told

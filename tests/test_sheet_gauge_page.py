@@ -516,3 +516,12 @@ def test_every_sentence_is_shown_to_somebody(monkeypatch):
                 page(metal=metal, gauge=gauge, thickness=thickness)
     shown.add("sheet-gauge.found-by")  # read by the search alone
     assert sorted(id for id in sheet_gauge.ENGLISH if "sheet-gauge." + id not in shown) == []
+
+
+def test_galvanized_leads_to_settings_by_its_steel_and_its_zinc():
+    # 14 gauge: 0.0785 in with the zinc, 0.0747 in of steel (Manufacturers' Standard Gauge).
+    _, html = page(metal="galvanized", gauge="14")
+    [address] = re.findall(r'href="settings\?([^"]*)"', html)
+    assert "wire_material=mild-steel" in address and "surface=galvanized" in address
+    [thickness] = re.findall(r"thickness=([0-9.]+)", address)
+    assert float(thickness) == pytest.approx(0.0747, abs=0.00005)

@@ -574,3 +574,13 @@ def test_the_presets_shown_are_the_readers_own_and_at_most_six(system, units):
         assert 0 < len(shown) <= 6
         assert all(text.endswith(" " + unit) for text in shown)
     assert len(presets("waste", system)) == 3  # percent belongs to both
+
+
+def test_several_spools_are_told_apart_from_one():
+    reply = answer(remaining_by="package", package="small", spool_count="4", wire_feed_speed="300 in/min", **STEEL_12)
+    labels = {result.name: sentence(result.label, CONTEXT) for result in reply.answer.results}
+    assert labels == {
+        "arc_time": "Arc time on all 4",
+        "wire_length": "Length of wire, all 4",
+        "wire_mass": "Mass of wire, on each of 4",
+    }

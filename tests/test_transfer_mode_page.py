@@ -361,3 +361,9 @@ def test_the_map_stays_on_the_paper(amperes, volts, gas):
         across, up = (numbers[:1], numbers[1:2]) if form in ("circle", "text") else (numbers[::2], numbers[1::2])
         assert all(0 <= each <= WIDTH for each in across)
         assert all(0 <= each <= drawing.height for each in up)
+
+
+def test_globular_is_never_called_inside():
+    found = answer(wire_diameter="0.045 in", current="300 A", voltage="28 V", thickness="0.5 in", position="flat")
+    assert mode(found) == "globular"
+    assert (found.verdict.state, found.verdict.message.id) == ("unclear", "transfer-mode.verdict.globular")

@@ -8,6 +8,7 @@ import pytest
 
 from calculators import asking
 from webapp import shelf
+from webapp.catalogue import Context, sentence
 
 
 def ask(**fields: str):
@@ -101,3 +102,26 @@ def test_a_joint_alone_is_an_entry_and_says_what_is_missing():
     assert reply.answer.verdict is None
     assert numbers(reply.answer) == {}
     assert reply.answer.record == "weld-entry"
+
+
+@pytest.mark.parametrize(
+    ("basis", "first"), [({"limit_basis": "arc-energy"}, "arc_energy"), ({"limit_basis": "heat-input"}, "heat_input")]
+)
+def test_the_headline_is_what_the_limit_is_held_against(basis, first):
+    # By hand: 24 V x 180 A / 12 in/min = 21.6 kJ/in, over 20; its heat input of 17.28 kJ/in would look inside.
+    reply = ask(
+        joint="a", voltage="24 V", current="180 A", travel_speed="12 in/min", heat_input_limit="20 kJ/in", **basis
+    )
+    assert reply.answer.results[0].name == first
+    assert reply.answer.verdict.state == ("outside" if first == "arc_energy" else "inside")
+
+
+def test_every_broken_limit_is_named():
+    reply = ask(
+        joint="a",
+        preheat_measured="70 degF",
+        preheat_least="150 degF",
+        interpass_measured="500 degF",
+        interpass_most="450 degF",
+    )
+    assert sentence(reply.answer.verdict.message, Context("en", "us", "0")) == "Least preheat, Highest interpass"

@@ -1,6 +1,6 @@
 """The log and the crew: rows live on the phone alone. Python makes the frame, the page's script the rows."""
 
-from calculators.contract import say
+from calculators.contract import Choice, say
 from webapp import shelf
 from webapp.catalogue import Context, sentence
 from webapp.markup import escape, tag
@@ -88,8 +88,8 @@ def entry(context: Context) -> str:
     pattern = tag("template", tag("article", version), "data-pattern")
     given = words.given(("leading", "beside", "older", "deleted", "gone"), "entry.")
     labels = ""
-    for name in _recorded():
-        labels += tag("li", words(name), 'data-label="' + name.rpartition(".")[2] + '"')
+    for label, id in _recorded():
+        labels += tag("li", words(id), 'data-label="' + label + '"')
     actions = tag("a", words("entry.correct"), 'class="action" data-correct')
     actions += tag("a", words("log.repeat"), 'class="action" data-repeat')
     actions += tag("button", words("entry.delete"), 'type="button" class="quiet" data-delete')
@@ -102,12 +102,18 @@ def entry(context: Context) -> str:
     return out + tag("div", inner, "data-entry hidden" + given)
 
 
-def _recorded() -> list[str]:
-    """Return the ids of the labels of all that an entry may hold."""
+def _recorded() -> list[tuple[str, str]]:
+    """Return (field, or field and choice; the id of what it is called) of all that an entry may hold."""
     calculator = shelf.calculator("weld-entry")
     assert calculator is not None
-    ids = [calculator.name + ".field." + field.name for field in calculator.fields]
-    return ids + ["entry.field.welded_at", "entry.field.shown", "entry.field.shown_verdict"]
+    found = []
+    for field in calculator.fields:
+        found.append((field.name, calculator.name + ".field." + field.name))
+        if isinstance(field, Choice):
+            for word in field.options:
+                found.append((field.name + "." + word, calculator.name + ".option." + field.name + "." + word))
+    ids = ("entry.field.welded_at", "entry.field.shown", "entry.field.shown_verdict")
+    return found + [(id.rpartition(".")[2], id) for id in ids]
 
 
 def crew(context: Context) -> str:

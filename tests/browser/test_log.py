@@ -116,6 +116,16 @@ def test_the_next_pass_starts_from_the_last_one(phone: BrowserContext, server: S
     assert page.input_value("#arc_time") == "" and page.input_value("#notes") == ""
 
 
+def test_an_entry_shows_what_was_chosen_in_words(phone: BrowserContext, server: Server):
+    page = visit(phone, server.address)
+    keep(page, server.address, limit_basis="arc-energy", heat_input_limit="20 kJ/in")
+    rows(page, server.address)
+    page.get_by_role("link", name="Open").tap()
+    version = page.locator("[data-versions] article")
+    version.wait_for()
+    assert "US: efficiency left out" in version.inner_text() and "arc-energy" not in version.inner_text()
+
+
 def test_what_is_outside_a_limit_is_kept_and_flagged(phone: BrowserContext, server: Server):
     page = visit(phone, server.address)
     keep(page, server.address, preheat_measured="70 degF", preheat_least="150 degF")

@@ -72,8 +72,8 @@ function version(shown, revision, words, beside) {
     if (name === 'photos' || !text) continue;
     const term = document.createElement('dt');
     const value = document.createElement('dd');
-    term.textContent = shown.querySelector(`[data-label="${CSS.escape(name)}"]`)?.textContent ?? name;
-    value.textContent = name === 'welded_at' ? shownTime(text) : text;
+    term.textContent = labelOf(shown, name) ?? name;
+    value.textContent = name === 'welded_at' ? shownTime(text) : (labelOf(shown, `${name}.${text}`) ?? text);
     list.append(term, value);
   }
   take.hidden = beside.length < 2 || !beside.includes(revision);
@@ -84,6 +84,9 @@ function version(shown, revision, words, beside) {
   });
   return made;
 }
+
+/** What a field, or what was chosen in it, is called. @param {HTMLElement} shown @param {string} name */
+const labelOf = (shown, name) => shown.querySelector(`[data-label="${CSS.escape(name)}"]`)?.textContent;
 
 /** @param {HTMLElement} place @param {string} names */
 async function showPhotos(place, names) {

@@ -66,13 +66,7 @@ class Bead:
         return found + [("largest_bead", Measured(largest, "leg")), ("wire_and_gas", self.gas)]
 
     def _job(self, largest: float | None) -> JointJob:
-        trial = self.trial
-        values: dict[str, Any] = {
-            "wire_material": trial.metal,
-            "wire_and_gas": self.gas,
-            "wire_diameter": trial.diameter,
-            "wire_feed_speed": trial.feed,
-        }
+        values: dict[str, Any] = {"wire_material": self.trial.metal, "wire_and_gas": self.gas}
         if largest is not None:
             values["largest_bead"] = largest
         return JointJob(values, Section(self.joint, self.sizes, "mm"))
@@ -99,7 +93,7 @@ class Bead:
             self.widened = True
             self.area = self.least
             if self.passes == 1 and self._widen():
-                job = self._job(max(self.largest, self.sizes.get("leg", 0.0)))
+                job = self._job(None)
                 self.area = job.area
             else:
                 self.as_drawn = False

@@ -62,8 +62,7 @@ class Bead:
         for name in _ASKED[self.joint]:
             quantity = "joint_angle" if name == "included_angle" else "joint_size"
             found.append((name, Measured(self.sizes[name], quantity)))
-        largest = max(self.largest, self.sizes.get("leg", 0.0)) if self.widened else self.largest
-        return found + [("largest_bead", Measured(largest, "leg")), ("wire_and_gas", self.gas)]
+        return found + [("largest_bead", Measured(self.largest, "leg")), ("wire_and_gas", self.gas)]
 
     def _job(self, largest: float | None) -> JointJob:
         values: dict[str, Any] = {"wire_material": self.trial.metal, "wire_and_gas": self.gas}
@@ -92,6 +91,7 @@ class Bead:
         if ranges.above(self.least, self.area):
             self.widened = True
             self.area = self.least
+            self.largest = max(self.largest, _leg_of(self.least))
             if self.passes == 1 and self._widen():
                 job = self._job(None)
                 self.area = job.area

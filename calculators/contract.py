@@ -74,6 +74,7 @@ class Quantity(Field):
     `presets`     : typed texts of what a welder really has in hand.
     `whole`       : only whole numbers.
     `may_be_unknown` : the reader may say so honestly; the value is then UNKNOWN.
+    `kept_with`   : a choice; the phone keeps what is typed here for each of its options, and fills it in again.
     """
 
     kind = "quantity"
@@ -91,8 +92,10 @@ class Quantity(Field):
         whole: bool = False,
         may_be_unknown: bool = False,
         timer: bool = False,
+        kept_with: str = "",
     ) -> None:
         super().__init__(name, optional, when, hint)
+        self.kept_with = kept_with
         self.quantity: PhysicalQuantity = quantities.quantity(quantity or name)
         self.low = self.quantity.low if low is None else low
         self.high = self.quantity.high if high is None else high

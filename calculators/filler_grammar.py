@@ -24,7 +24,7 @@ def _plain(part: str) -> str:
 
 def _upper(text: str) -> str:
     """Return ASCII letters as capitals; the two Pythons differ about all others."""
-    return "".join([letter.upper() if "a" <= letter <= "z" else letter for letter in text])
+    return "".join([chr(ord(letter) - 32) if "a" <= letter <= "z" else letter for letter in text])
 
 
 _SYMBOLS = {slot: tuple(slot.split(" ")) for row in FORMS for slot in row[1:]}

@@ -291,7 +291,7 @@ CALCULATOR = Calculator(
             low=50.0,
             presets=("4 in", "8 in", "12 in", "14 in", "100 mm", "200 mm", "300 mm"),
         ),
-        Quantity("core_diameter", "spool_diameter", when=_BY_DEPTH_FIELDS, hint=True),
+        Quantity("core_diameter", "spool_diameter", when=_BY_DEPTH_FIELDS, hint=True, kept_with="spool"),
         Quantity("spool_depth", when=_BY_DEPTH_FIELDS, hint=True),
         Quantity("new_spool_depth", "spool_depth", when=("remaining_by", ("depth-share",))),
         Quantity("new_wire_mass", "wire_mass", when=("remaining_by", ("depth-share",)), presets=_MASSES),

@@ -298,7 +298,7 @@ CALCULATOR = Calculator(
         Choice("limit_on", ("time", "length"), optional=True),
         Choice("groove", ("square", "vee"), default="square", when=("joint", ("butt",))),
         Quantity("weld_length", hint=True, presets=("6 in", "100 mm")),
-        Quantity("arc_time", timer=True),
+        Quantity("arc_time", timer=True, kept_with="position"),
         Quantity("travel_speed", presets=("12 in/min",)),
         Quantity("wire_feed_speed", optional=True),
         Quantity("wire_length", optional=True),

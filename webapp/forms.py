@@ -200,7 +200,7 @@ def _entry(filled: Filled, field: Field, name: str, typed: str, unit: str) -> st
         box += _unit_choice(filled, field, name, unit)
     out += tag("div", box, 'class="entry"')
     if isinstance(field, Quantity):
-        out += _presets(filled, field, name) + _timer(filled, field, name)
+        out += _presets(filled, field, name) + _timer(filled, field, name) + _kept(filled, field, name)
     elif isinstance(field, Text):
         buttons = [_preset(name, escape(text), escape(text), "", tag("code", escape(text))) for text in field.presets]
         out += _group(filled, field, "".join(buttons))
@@ -274,6 +274,14 @@ def _preset(name: str, value: str, number: str, unit: str, shown: str) -> str:
     # A submit button, so that it works without script; with script it only fills its box.
     attributes = 'type="submit" class="preset" name="' + name + '" value="' + value + '" data-fill="' + name + '"'
     return tag("button", shown, attributes + ' data-number="' + number + '" data-unit="' + unit + '"')
+
+
+def _kept(filled: Filled, field: Quantity, name: str) -> str:
+    """Return the note that the page's script shows when it filled in what was typed with this choice before."""
+    if not field.kept_with:
+        return ""
+    attributes = 'class="hint" data-kept-box="' + name + '" data-kept-with="' + field.kept_with + '" hidden'
+    return tag("p", filled.text(say("form.kept")), attributes)
 
 
 def _timer(filled: Filled, field: Quantity, name: str) -> str:

@@ -5,6 +5,7 @@ import { watchCountdown } from './countdown.js';
 import { watchErrors } from './errors.js';
 import { clear, fillIn, filledIn, showAsked, typedNumbers } from './fields.js';
 import { offerFixes } from './fixed.js';
+import { watchKeptBoxes } from './kept-box.js';
 import { offerKeeping, watchMachines } from './machines.js';
 import { followed, inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
 import { watchTicks } from './ticks.js';
@@ -82,6 +83,7 @@ export function watchForm(form) {
   if (last) fillIn(form, last);
   const from = followed(location.href) || (location.search === '' ? 'home' : '');
   const picked = watchMachines(form, ask, from);
+  watchKeptBoxes(form, ask);
   if (last || (picked && location.search)) {
     // htmx takes hold of the form only once all scripts have run.
     document.addEventListener('DOMContentLoaded', () => setTimeout(ask));

@@ -140,7 +140,7 @@ def test_a_first_visit_to_a_spoilt_server_says_that_nothing_was_kept(phone, depl
     spoil(deployment, **{"/worker.js": "missing"})
     page = visit(phone, deployment.address + ASKED)
     page.wait_for_selector("[data-phone-state=failed]")
-    assert "could not be put on this phone" in page.inner_text("[data-phone-state]")
+    assert "Not put on this phone" in page.inner_text("[data-phone-state]")
     page.fill("#voltage", "30")
     page.locator(".headline .number b", has_text="21.6").wait_for()
 

@@ -126,7 +126,14 @@ def test_the_specimen_has_every_kind_of_field():
 
 
 def test_the_specimen_sets_every_property_of_a_field():
-    usual = {"optional": False, "when": None, "hint": False, "presets": (), "whole": False, "may_be_unknown": False}
+    usual: dict[str, object] = {
+        "optional": False,
+        "when": None,
+        "hint": False,
+        "presets": (),
+        "whole": False,
+        "may_be_unknown": False,
+    }
     usual |= {"timer": False, "kept_with": "", "default": None, "examples": ()}
     for name, value in usual.items():
         fields = [field for _, field in walking.boxes(specimen_module.CALCULATOR) if hasattr(field, name)]

@@ -200,7 +200,7 @@ def _entry(filled: Filled, field: Field, name: str, typed: str, unit: str) -> st
         box += _unit_choice(filled, field, name, unit)
     out += tag("div", box, 'class="entry"')
     if isinstance(field, Quantity):
-        out += _presets(filled, field, name) + _timer(filled, field, name) + _kept(filled, field, name)
+        out += _presets(filled, field, name) + _timer(filled, field, name) + _kept_note(filled, field, name)
     elif isinstance(field, Text):
         buttons = [_preset(name, escape(text), escape(text), "", tag("code", escape(text))) for text in field.presets]
         out += _group(filled, field, "".join(buttons))
@@ -276,7 +276,7 @@ def _preset(name: str, value: str, number: str, unit: str, shown: str) -> str:
     return tag("button", shown, attributes + ' data-number="' + number + '" data-unit="' + unit + '"')
 
 
-def _kept(filled: Filled, field: Quantity, name: str) -> str:
+def _kept_note(filled: Filled, field: Quantity, name: str) -> str:
     """Return the note that the page's script shows when it filled in what was typed with this choice before."""
     if not field.kept_with:
         return ""

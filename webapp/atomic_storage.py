@@ -35,8 +35,8 @@ def written(content: bytes) -> bytes:
     return (MARK + checksum(content) + "\n").encode() + content
 
 
-def read(path: pathlib.Path) -> Any:
-    """Return what a file holds.
+def content_of(path: pathlib.Path) -> bytes:
+    """Return the content of a file, byte for byte.
 
     Raises
     ------
@@ -48,7 +48,12 @@ def read(path: pathlib.Path) -> Any:
     first, _, content = path.read_bytes().partition(b"\n")
     if first.decode("latin-1") != MARK + checksum(content):
         raise Damaged(path, "its content is not what was written")
-    return json.loads(content)
+    return content
+
+
+def read(path: pathlib.Path) -> Any:
+    """Return what a file holds; it raises what `content_of` does."""
+    return json.loads(content_of(path))
 
 
 def replace(path: pathlib.Path, whole: bytes) -> None:
@@ -91,7 +96,7 @@ class AtomicStorage(Storage):
         self.before = before  # called with the path before each write, to keep a copy of what is replaced
         self.content: bytes | None = None
         if path.exists():
-            self.content = json.dumps(read(path)).encode()
+            self.content = content_of(path)
 
     def read(self) -> Any:
         """Return what the file holds, or None."""

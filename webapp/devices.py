@@ -173,7 +173,7 @@ def _codes(folder: pathlib.Path) -> dict[str, datetime.datetime]:
 def _open(folder: pathlib.Path, now: Clock) -> TinyDB:
     path = folder / DEVICES
     try:
-        return TinyDB(path, storage=AtomicStorage, before=lambda path: copies.keep(path, now().date()))
+        return TinyDB(path, storage=AtomicStorage, before=copies.Keeper(lambda: now().date()).keep)
     except (Damaged, OSError, ValueError) as error:
         raise CannotStart(
             f"The list of phones is not opened: {error}. Move {path} away; every phone then has to be paired again."

@@ -9,7 +9,8 @@ from webapp import revisions
 from webapp.store import Store
 
 PROTOCOL = 1
-MOST_RECORDS = 100  # in one message, either way
+MOST_RECORDS = 100  # that a phone sends in one message
+MOST_GIVEN = 1000  # in one reply: a new phone has 10,000 entries before it has called too often
 MOST_CHARACTERS = 1_000_000  # of bodies in one reply; a single larger one still goes
 KEYS = ("sync", "schema", "build", "store", "after", "after_rev", "records")
 
@@ -36,7 +37,7 @@ def exchange(store: Store, device: str, message: object, build: str) -> dict[str
     known = asked["store"] == store.identity and (after == 0 or store.name_at(after) == asked["after_rev"])
     reset = bool(asked["store"]) and not known
     start = after if known else 0
-    found = _not_too_long(store.after(start, MOST_RECORDS))
+    found = _not_too_long(store.after(start, MOST_GIVEN))
     end = start + len(found)
     return {
         "sync": PROTOCOL,

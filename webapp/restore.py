@@ -103,7 +103,7 @@ class _Steps:
             copies.put_back(path, copy)
             done.append(f"{path.name} was put back from {copy.name}; what stood there is kept beside it.")
         today = datetime.datetime.now(datetime.UTC).date()
-        ledger = TinyDB(self.folder / LEDGER, storage=AtomicStorage, before=lambda path: copies.keep(path, today))
+        ledger = TinyDB(self.folder / LEDGER, storage=AtomicStorage, before=copies.Keeper(lambda: today).keep)
         ledger.table("store").update({"identity": new_identity()})
         named = {entry["number"] for entry in ledger.table("closed").all()}
         ledger.table("closed").insert_multiple(entry for entry in self.closed if entry["number"] not in named)

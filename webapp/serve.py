@@ -33,7 +33,9 @@ def main(arguments: list[str] | None = None) -> int:
         return _refuse(str(reason))
     bundle = app.extensions["bundle"]
     packing.pack([bundle.worker, *bundle.files.values()])
-    server = wsgi.Server((options.host, options.port), app, numthreads=4, server_name="puddlebook")
+    server = wsgi.Server(
+        (options.host, options.port), app, numthreads=4, server_name="puddlebook", request_queue_size=128
+    )
     server.max_request_body_size = app.config["MAX_CONTENT_LENGTH"]
     secure = bool(options.certificate)
     if secure:

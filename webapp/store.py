@@ -7,6 +7,7 @@ is ever written again; the closed ones are named in a ledger with their checksum
 
 import datetime
 import fcntl
+import json
 import os
 import pathlib
 import secrets
@@ -43,6 +44,7 @@ class Store:
         self._lock = threading.Lock()
         folder.mkdir(parents=True, exist_ok=True, mode=0o700)
         self._held = hold(folder)
+        self._keeper = copies.Keeper(lambda: self.now().date())
         try:
             self._open()
         except BaseException:
@@ -90,12 +92,9 @@ class Store:
     def _table(self, name: str) -> TinyDB:
         path = self.folder / name
         try:
-            return TinyDB(path, storage=AtomicStorage, before=self._keep_copy)
+            return TinyDB(path, storage=AtomicStorage, before=self._keeper.keep)
         except (Damaged, OSError, ValueError) as error:
             raise CannotStart(self._words_for(path, str(error))) from error
-
-    def _keep_copy(self, path: pathlib.Path) -> None:
-        copies.keep(path, self.now().date())
 
     def _read_closed(self, entry: dict[str, Any]) -> list[Record]:
         path = self.folder / segment_name(entry["number"])
@@ -103,7 +102,7 @@ class Store:
             whole = path.read_bytes()
             if atomic_storage.checksum(whole) != entry["checksum"]:
                 raise Damaged(path, "its content is not what the ledger says")
-            return list(atomic_storage.read(path)["revisions"].values())
+            return list(json.loads(whole.partition(b"\n")[2])["revisions"].values())
         except (Damaged, OSError, ValueError, KeyError) as error:
             raise CannotStart(self._words_for(path, str(error))) from error
 
@@ -232,6 +231,7 @@ class Store:
         self._ledger.table("closed").insert(entry)
         self._closed.append(entry)
         self._newest, self._newest_records = following, []
+        copies.forget_generations(path)
 
 
 def segment_name(number: int) -> str:

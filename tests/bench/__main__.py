@@ -2,7 +2,7 @@
 
 It takes about ten minutes and wants root, to hold the whole browser to half and to a quarter of one core (`held.py`
 says how); without, only the column at full speed is measured. `--rounds 3` is quicker and rougher, `--only keys`
-(or `opening`, `stops`, `bytes`, `server`) measures one part. In all but the baseline the server is dead.
+(or `opening`, `stops`, `log`, `bytes`, `server`, `records`) measures one part. In all but the baseline the server is dead.
 """
 
 import argparse
@@ -18,14 +18,14 @@ from statistics import median, quantiles
 from playwright.sync_api import Playwright, sync_playwright
 
 from calculators import made
-from tests.bench import keying, opening, serving
+from tests.bench import keying, looking_back, opening, records, serving
 from tests.bench.browser import Phone, Server, learn, question
 from tests.bench.held import HeldGroup, NoControlGroup
 from webapp import packing
 from webapp.bundle import Bundle
 from webapp.environment import find_chromium
 
-PARTS = ("opening", "keys", "stops", "bytes", "server")
+PARTS = ("opening", "keys", "stops", "log", "bytes", "server", "records")
 FULL, HALF, QUARTER = "full speed", "half a core", "quarter core"
 CORES = {FULL: None, HALF: 0.5, QUARTER: 0.25}
 KEYS = 100
@@ -63,6 +63,8 @@ class Bench:
             others.join()  # servers and clients too must not wait for what else this machine does
             chromium = self.group.launcher(str(chromium), folder / "chromium")
             self.loop = self.group.launcher(sys.executable, folder / "loop")
+        self.folder, self.chromium, self.playwright, self.stack = folder, chromium, playwright, stack
+        self.logs: tuple[Phone, Phone, str] | None = None
         self.phone = Phone(playwright, chromium, folder / "phone", workers=True)
         self.plain = Phone(playwright, chromium, folder / "plain", workers=False)
         self.dead = Server("webapp.serve", "--port", "0", "--data", str(folder / "dead"))
@@ -120,6 +122,26 @@ class Bench:
             cell = judged(value, f"{value:.0f} ms", most)
             self.note(f"key to answer, worker stopped, {name} of {len(times)}", speed, cell, "-, -, 500 ms")
 
+    def log(self, speed: str) -> None:
+        """Open the log with 10,000 entries in it, and with none."""
+        if self.logs is None:
+            full, empty = (
+                Phone(self.playwright, self.chromium, self.folder / name, True) for name in ("full", "empty")
+            )
+            crew = self.stack.enter_context(records.running(self.folder / "crew", looking_back.ENTRIES))
+            seconds = looking_back.take_entries(full, crew)
+            self.note(f"log: a new phone takes {looking_back.ENTRIES} entries", FULL, f"{seconds:.1f} s")
+            learn(empty, crew.server, question("24"))
+            crew.server.kill()
+            self.logs = full, empty, crew.server.address
+        full, empty, address = self.logs
+        for phone, words in ((empty, "no entry"), (full, f"{looking_back.ENTRIES} entries")):
+            whole, script, rows = looking_back.open_log(phone, address)
+            assert (rows > 0) == (phone is full), rows
+            most = 300.0 if speed == QUARTER else None
+            self.note(f"log opens, {words}: rows drawn", speed, judged(whole, f"{whole:.0f} ms", most), "-, -, 300 ms")
+            self.note(f"log opens, {words}: of that, its script", speed, f"{script:.0f} ms")
+
     def bytes(self) -> None:
         """What the phone carries."""
         bundle = Bundle()
@@ -148,6 +170,28 @@ class Bench:
             cell = judged(rate / most, f"{rate:.0f} /s {rate / most:.2f} x", least=0.5)
             self.note(f"server, answers as {name}", FULL, cell, "0.5 x")
 
+    def records(self) -> None:
+        """Measure the crew's server with much in its records."""
+        with ExitStack() as stack:
+            servers = []
+            for size in records.SIZES:
+                server = stack.enter_context(records.running(self.folder / f"records-{size}", size))
+                servers.append(server)
+                self.note(f"{size} revisions: start-up", FULL, f"{server.seconds:.1f} s")
+            found = records.latencies(servers)
+            for size, server, times in zip(records.SIZES, servers, found, strict=True):
+                p95, ratio = quantiles(times, n=20)[-1], median(times) / median(found[0])
+                cell = f"{median(times):.0f} ms {p95:.0f} ms {ratio:.2f} x"
+                self.note(f"{size} revisions: push to ack, p50, p95", FULL, judged(ratio, cell, 2.0), "2 x")
+            for size, server in zip(records.SIZES, servers, strict=True):
+                if size >= records.PULLED:
+                    seconds, messages, entries = records.pull(server)
+                    self.note(f"{size} revisions: pull of {entries}", FULL, f"{seconds:.1f} s, {messages} calls")
+                times, rate = records.at_once(server)
+                cell = f"{median(times):.0f} ms, {rate:.0f} /s"
+                self.note(f"{size} revisions: {records.PHONES} phones at once", FULL, cell)
+                self.note(f"{size} revisions: memory", FULL, f"{server.memory():.0f} MB")
+
     def show(self) -> None:
         """Print the table."""
         print(f"{'':46}" + "".join(f"{speed:>22}" for speed in CORES) + "   hoped for")
@@ -166,13 +210,18 @@ def main() -> int:
     with ExitStack() as stack:
         bench = Bench(stack, stack.enter_context(sync_playwright()), options.rounds)
         for speed in CORES if bench.group is not None else (FULL,):
-            if not {"opening", "keys", "stops"}.intersection(parts):
+            if not {"opening", "keys", "stops", "log"}.intersection(parts):
                 break
             bench.hold(speed)
-            for part, measure in (("opening", bench.opening), ("keys", bench.keys), ("stops", bench.stops)):
+            for part, measure in (
+                ("opening", bench.opening),
+                ("keys", bench.keys),
+                ("stops", bench.stops),
+                ("log", bench.log),
+            ):
                 if part in parts:
                     measure(speed)
-        for part, count_up in (("bytes", bench.bytes), ("server", bench.server)):
+        for part, count_up in (("bytes", bench.bytes), ("server", bench.server), ("records", bench.records)):
             if part in parts:
                 count_up()
         bench.show()

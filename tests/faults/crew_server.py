@@ -17,7 +17,7 @@ def main() -> None:
     app = Flask(__name__, static_folder=None)
     app.config["MAX_CONTENT_LENGTH"] = crew.LARGEST_BODY
     crew.register(app, folder, "0123456789")
-    server = wsgi.Server(("127.0.0.1", port), app, numthreads=8)
+    server = wsgi.Server(("127.0.0.1", port), app, numthreads=8, request_queue_size=128)
     server.prepare()
     print(server.bind_addr[1], flush=True)
     server.serve()

@@ -405,3 +405,28 @@ def test_closed_segments_are_not_written_again(kept):
     store.add([revision(random.Random("more"))], "phone")
     store.close()
     assert [(folder / f"revisions-00000{n}.json").stat().st_mtime_ns for n in (1, 2)] == stamps
+
+
+@pytest.mark.parametrize("held", [SEGMENT_SIZE - 1, SEGMENT_SIZE, SEGMENT_SIZE + 1])
+def test_f1_a_server_started_again_with_a_segment_just_full_goes_on_storing(folder: pathlib.Path, chance, held: int):
+    store = Store(folder)
+    store.add([revision(chance) for _ in range(held)], "phone")
+    store.close()
+    again = Store(folder)
+    assert again.add([revision(chance)], "phone") == ["stored"]
+    again.close()
+    store = Store(folder)
+    assert store.sequence == held + 1
+    store.close()
+
+
+def test_a_closed_segment_keeps_one_copy_and_no_generations(folder: pathlib.Path, chance: random.Random):
+    store = Store(folder)
+    for _ in range(5):
+        store.add([revision(chance) for _ in range(SEGMENT_SIZE // 5)], "phone")
+    names = [path.name for path in (folder / copies.FOLDER).glob("revisions-000001.json.generation-*")]
+    assert len(names) == 5
+    store.add([revision(chance)], "phone")
+    store.close()
+    names = sorted(path.name for path in (folder / copies.FOLDER).glob("revisions-000001.json.*"))
+    assert [name.rpartition(".")[2] for name in names if ".day-" not in name] == ["closed"]

@@ -1,0 +1,82 @@
+"""Opening the log on a phone that has 10,000 entries, from navigation start to the first rows drawn.
+
+The entries come to the phone as they do in a crew: it is paired, and takes them from the server.
+"""
+
+from statistics import median
+
+from tests.bench.browser import Phone
+from tests.bench.records import Running
+from webapp import devices
+
+ENTRIES = 10_000
+OPENINGS = 7
+
+# `began` is when the page's script shows the log's frame, `drawn` when a frame with rows in it is on the screen.
+WATCH = """
+window.looking = new Promise((done, fail) => {
+  setTimeout(() => fail(new Error('no rows within a minute: ' + document.body?.innerText)), 60000);
+  let began = 0;
+  const watcher = new MutationObserver(() => {
+    if (!began && document.querySelector('[data-log]:not([hidden])')) began = performance.now();
+    if (!document.querySelector('[data-rows] li, [data-empty]:not([hidden])')) return;
+    watcher.disconnect();
+    requestAnimationFrame(() => {
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = () => done({ began, drawn: performance.now() });
+      port2.postMessage(0);
+    });
+  });
+  watcher.observe(document, { childList: true, subtree: true, attributes: true });
+});
+"""
+
+
+def take_entries(phone: Phone, crew: Running) -> float:
+    """Let the phone into the crew and wait until it has every entry; return the seconds that took."""
+    with phone.opened() as page:
+        page.goto(crew.server.address)
+        page.wait_for_selector("[data-phone-state=ready]", timeout=60_000)
+        page.goto(crew.server.address + "crew#" + devices.make_code(crew.folder))
+        page.get_by_role("button", name="Join the crew").tap()
+        return float(
+            page.evaluate(
+                """async most => {
+                  const began = performance.now();
+                  const count = () => new Promise((done, fail) => {
+                    const opening = indexedDB.open('puddlebook');
+                    opening.onerror = fail;
+                    opening.onsuccess = () => {
+                      const asked = opening.result.transaction('rows').objectStore('rows').count();
+                      asked.onsuccess = () => { opening.result.close(); done(asked.result); };
+                    };
+                  });
+                  while (await count() < most) {
+                    if (performance.now() - began > 300000) throw new Error('only ' + await count());
+                    await new Promise(next => setTimeout(next, 200));
+                  }
+                  return (performance.now() - began) / 1000;
+                }""",
+                ENTRIES,
+            )
+        )
+
+
+def open_log(phone: Phone, address: str) -> tuple[float, float, int]:
+    """Return the medians of (navigation start to rows drawn, script's start to rows drawn), [ms], and the rows."""
+    whole, script, rows = [], [], 0
+    with phone.opened() as page:
+        page.add_init_script(WATCH)
+        page.goto(address)
+        page.wait_for_timeout(2000)  # let the browser's own start-up end
+        for turn in range(OPENINGS + 1):
+            page.goto(address + "log", wait_until="commit")
+            seen = page.evaluate("window.looking")
+            rows = page.locator("[data-rows] li").count()
+            if turn > 0:  # the first reads the script and wakes the worker
+                whole.append(seen["drawn"])
+                script.append(seen["drawn"] - seen["began"])
+            page.wait_for_timeout(1000)
+            page.goto(address)
+            page.wait_for_timeout(500)
+    return median(whole), median(script), rows

@@ -6,7 +6,7 @@ from webapp.catalogue import Context, sentence
 from webapp.markup import escape, tag
 
 NARROWED_BY = ("job", "joint", "wire_class", "gas_used")
-REASONS = ("no-signal", "portal", "pair", "wait", "server", "older", "busy")
+REASONS = ("no-signal", "portal", "pair", "wait", "server", "older", "busy", "store")
 STATES = ("phone", "sending", "server", "needs-you")
 
 
@@ -86,7 +86,7 @@ def entry(context: Context) -> str:
     version = tag("h2", "") + tag("p", "", 'class="state"') + tag("dl", "")
     version += tag("p", tag("button", words("entry.take"), 'type="button" data-take'), 'class="row-of-buttons"')
     pattern = tag("template", tag("article", version), "data-pattern")
-    given = words.given(("leading", "beside", "older", "deleted", "gone"), "entry.")
+    given = words.given(("leading", "beside", "older", "deleted", "gone"), "entry.") + words.given(("newer",), "log.")
     labels = ""
     for label, id in _recorded():
         labels += tag("li", words(id), 'data-label="' + label + '"')

@@ -2,7 +2,8 @@
 
 It takes about ten minutes and wants root, to hold the whole browser to half and to a quarter of one core (`held.py`
 says how); without, only the column at full speed is measured. `--rounds 3` is quicker and rougher, `--only keys`
-(or `opening`, `stops`, `log`, `bytes`, `server`, `records`) measures one part. In all but the baseline the server is dead.
+(or `opening`, `stops`, `log`, `bytes`, `server`, `records`) measures one part. In all but the baseline, `server`
+and `records`, the server is dead.
 """
 
 import argparse
@@ -179,7 +180,7 @@ class Bench:
                 servers.append(server)
                 self.note(f"{size} revisions: start-up", FULL, f"{server.seconds:.1f} s")
             found = records.latencies(servers)
-            for size, server, times in zip(records.SIZES, servers, found, strict=True):
+            for size, times in zip(records.SIZES, found, strict=True):
                 p95, ratio = quantiles(times, n=20)[-1], median(times) / median(found[0])
                 cell = f"{median(times):.0f} ms {p95:.0f} ms {ratio:.2f} x"
                 self.note(f"{size} revisions: push to ack, p50, p95", FULL, judged(ratio, cell, 2.0), "2 x")

@@ -37,8 +37,9 @@ class Server:
 
     def kill(self) -> None:
         """End it as a power cut would, and make sure that nobody answers at its address."""
-        os.kill(self.process.pid, signal.SIGKILL)
-        self.process.wait()
+        if self.process.poll() is None:
+            os.kill(self.process.pid, signal.SIGKILL)
+            self.process.wait()
         with socket.socket() as line:
             where = urlsplit(self.address)
             assert line.connect_ex((where.hostname, where.port)) != 0, (

@@ -1,7 +1,7 @@
 // @ts-check
 // The phone's own store of records: IndexedDB, written by pages alone, each write on the disk before it counts.
 import { openDB } from 'idb';
-import { bodyOf, heads, named } from './revision.js';
+import { bodyOf, heads, kindOf, named } from './revision.js';
 
 /**
  * @typedef {import('./revision.js').Revision} Revision
@@ -13,45 +13,69 @@ import { bodyOf, heads, named } from './revision.js';
 
 const NAME = 'puddlebook';
 const VERSION = 1;
+const LONGEST_WAIT_MS = 5000; // for a tab with an older version to let go
 const STRICT = /** @type {const} */ ({ durability: 'strict' });
 const ALL = ['revisions', 'rows', 'outbox', 'facts'];
 export const DEVICE = 'device';
 
 /** @type {Promise<Database> | undefined} */
 let opened;
-/** Called when another tab has a newer version and waits for this one. @type {() => void} */
-let blocking = () => {};
-
-/** @param {() => void} called */
-export const whenBlocking = called => (blocking = called);
+/** Whether an opening waits for a tab with an older version to let go: whatever is asked then has to be told so. */
+let held = false;
 
 /** @returns {Promise<Database>} */
 function database() {
-  opened ??= openDB(NAME, VERSION, {
-    upgrade(made) {
-      made.createObjectStore('revisions', { keyPath: ['id', 'rev'] });
-      const rows = made.createObjectStore('rows', { keyPath: 'id' });
-      rows.createIndex('time', ['kind', 'at']);
-      for (const name of ['job', 'joint', 'wire_class', 'gas_used']) rows.createIndex(name, ['kind', `fields.${name}`, 'at']);
-      rows.createIndex('conflict', ['kind', 'versions']);
-      made.createObjectStore('outbox', { keyPath: 'number', autoIncrement: true }).createIndex('rev', ['id', 'rev']);
-      made.createObjectStore('facts');
-      made.createObjectStore('photos');
-      made.createObjectStore('drafts');
-    },
-    blocking() {
-      // A newer page waits: it must not wait for ever.
-      close();
-      blocking();
-    },
-    terminated() {
-      opened = undefined;
-    },
-  }).catch(error => {
+  if (held) return Promise.reject(heldByAnother());
+  opened ??= open().catch(error => {
     opened = undefined;
     throw error;
   });
   return opened;
+}
+
+/** @returns {Promise<Database>} */
+function open() {
+  return new Promise((done, fail) => {
+    const wait = () => {
+      held = true;
+      fail(heldByAnother());
+    };
+    const timer = setTimeout(wait, LONGEST_WAIT_MS); // some browsers never say that it is held
+    openDB(NAME, VERSION, {
+      // A step for each version, from the one that is there; a step that changes what a body says makes the rows anew.
+      upgrade(made, before) {
+        if (before < 1) firstStores(made);
+      },
+      blocking: close, // a newer page waits: it must not wait for ever
+      blocked: wait,
+      terminated() {
+        opened = undefined;
+      },
+    })
+      .then(found => {
+        if (held) opened = Promise.resolve(found);
+        done(found);
+      }, fail)
+      .finally(() => {
+        clearTimeout(timer);
+        held = false;
+      });
+  });
+}
+
+const heldByAnother = () => new DOMException('held by another tab', 'VersionError');
+
+/** @param {Database} made */
+function firstStores(made) {
+  made.createObjectStore('revisions', { keyPath: ['id', 'rev'] });
+  const rows = made.createObjectStore('rows', { keyPath: 'id' });
+  rows.createIndex('time', ['kind', 'at']);
+  for (const name of ['job', 'joint', 'wire_class', 'gas_used']) rows.createIndex(name, ['kind', `fields.${name}`, 'at']);
+  rows.createIndex('conflict', ['kind', 'versions']);
+  made.createObjectStore('outbox', { keyPath: 'number', autoIncrement: true }).createIndex('rev', ['id', 'rev']);
+  made.createObjectStore('facts');
+  made.createObjectStore('photos');
+  made.createObjectStore('drafts');
 }
 
 /** Let go of the database; the next use opens it again. */
@@ -165,7 +189,7 @@ export function rowOf(all) {
   const began = all.reduce((least, each) => (each.saved_at < least ? each.saved_at : least), first.saved_at);
   return {
     id: first.id,
-    kind: body?.kind ?? 'newer',
+    kind: kindOf(first),
     at: body?.fields.welded_at || began,
     rev: first.rev,
     versions: found.length,
@@ -279,8 +303,12 @@ export const sendAllAgain = () =>
     await writing.done;
   });
 
-/** Whether a revision waits, and why it was refused if it was. @param {string} id @param {string} rev @returns {Promise<Waiting | undefined>} */
-export const waitingOf = (id, rev) => using(found => found.getFromIndex('outbox', 'rev', [id, rev]));
+/** Of each row whether its revision waits, and why it was refused if it was. @param {Row[]} rows @returns {Promise<(Waiting | undefined)[]>} */
+export const waitingAmong = rows =>
+  using(found => {
+    const index = found.transaction('outbox').store.index('rev');
+    return Promise.all(rows.map(each => index.get([each.id, each.rev])));
+  });
 
 // ---------------------------------------------------------------- drafts, photos, everything
 
@@ -289,7 +317,10 @@ export const draft = key => using(found => found.get('drafts', key));
 
 /** @param {string} key @param {unknown} value undefined forgets */
 export const keepDraft = (key, value) =>
-  using(found => (value === undefined ? found.delete('drafts', key) : found.put('drafts', value, key)));
+  using(async found => {
+    const writing = found.transaction('drafts', 'readwrite', STRICT);
+    await Promise.all([value === undefined ? writing.store.delete(key) : writing.store.put(value, key), writing.done]);
+  });
 
 /** @param {string} id @param {Blob} photo */
 export const keepPhoto = (id, photo) =>

@@ -48,7 +48,7 @@ async function show(shown) {
     said.textContent = shown.dataset.gone ?? '';
     return;
   }
-  said.textContent = leading.deleted ? (shown.dataset.deleted ?? '') : '';
+  said.textContent = (leading.deleted ? shown.dataset.deleted : bodyOf(leading) ? '' : shown.dataset.newer) ?? '';
   const row = rowOf(all);
   const correct = shown.querySelector('[data-correct]');
   const repeat = shown.querySelector('[data-repeat]');

@@ -11,7 +11,7 @@ export function loadRecords() {
   const load = () => {
     // Of a type that no browser runs, until it is needed.
     const address = document.querySelector('script[type="records"]')?.getAttribute('src');
-    const needed = document.querySelector('[data-log], [data-entry], [data-crew], [data-record]') || (left && recall(PAIRED));
+    const needed = document.querySelector('[data-log], [data-entry], [data-crew], [data-record], form[data-calculator=weld-entry]') || (left && recall(PAIRED));
     if (!address || !needed || document.querySelector('script[data-records]')) return;
     const script = document.createElement('script');
     script.src = address;

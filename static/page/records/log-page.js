@@ -1,9 +1,9 @@
 // @ts-check
 // The list of what was run: a page at a time from an index, narrowed, sent, exported.
 import { recall } from '../memory.js';
-import { allPhotos, everything, fact, page, store, valuesOf, waitingOf } from './database.js';
+import { allPhotos, everything, fact, page, store, valuesOf, waitingAmong } from './database.js';
 import { csvOf, exported, imported } from './file.js';
-import { count, exchangeNow, reason, whenExchanged } from './sending.js';
+import { cannotOpen, count, exchangeNow, reason, whenExchanged } from './sending.js';
 import { PAIRED } from './unsent.js';
 
 const A_PAGE = 30;
@@ -23,10 +23,15 @@ const OF_ONE_PASS = ['arc_time', 'weld_length', 'travel_speed', 'preheat_measure
 export const repeatAddress = row =>
   formAddress({ ...row, fields: Object.fromEntries(Object.entries(row.fields).filter(([name]) => !OF_ONE_PASS.includes(name))) });
 
+/** Made once: making it costs more than using it on a whole page of rows. @type {Intl.DateTimeFormat | undefined} */
+let times;
+
 /** @param {string} at */
 export const shownTime = at => {
   const time = new Date(at);
-  return Number.isNaN(time.getTime()) ? at : time.toLocaleString(document.documentElement.lang, { dateStyle: 'medium', timeStyle: 'short' });
+  if (Number.isNaN(time.getTime())) return at;
+  times ??= new Intl.DateTimeFormat(document.documentElement.lang, { dateStyle: 'medium', timeStyle: 'short' });
+  return times.format(time);
 };
 
 export function showLog() {
@@ -44,18 +49,18 @@ export function showLog() {
   let before;
   let asked = 0;
 
-  /** @param {Row} row */
-  const line = async row => {
+  /** @param {Row} row @param {import('./database.js').Waiting | undefined} waits */
+  const line = (row, waits) => {
     const item = /** @type {HTMLElement} */ (/** @type {Element} */ (pattern.content.firstElementChild).cloneNode(true));
-    const waits = await waitingOf(row.id, row.rev);
     fill(item, row, waits ? (waits.problem ? 'needs-you' : 'phone') : 'server', waits?.problem ?? '');
     return item;
   };
   const show = async () => {
     const turn = ++asked;
     const rows = await page({ kind: 'weld-entry', most: A_PAGE, before, by: value.value ? by.value : '', value: value.value });
-    const lines = await Promise.all(rows.map(line));
+    const waits = await waitingAmong(rows);
     if (turn !== asked) return;
+    const lines = rows.map((row, place) => line(row, waits[place]));
     if (before === undefined) list.replaceChildren();
     list.append(...lines);
     before = rows.at(-1)?.at;
@@ -64,9 +69,9 @@ export function showLog() {
   };
   const fresh = () => {
     before = undefined;
-    return show();
+    return show().catch(cannotOpen);
   };
-  more.addEventListener('click', show);
+  more.addEventListener('click', () => show().catch(cannotOpen));
   by.addEventListener('change', async () => {
     const values = by.value ? await valuesOf('weld-entry', by.value) : [];
     value.replaceChildren(...values.map(each => new Option(each, each)));
@@ -105,7 +110,8 @@ function fill(item, row, state, problem) {
 /** @param {HTMLElement} shown */
 function watchState(shown) {
   const say = async () => {
-    const left = await count();
+    const left = await count().catch(() => -1);
+    if (left < 0) return void (shown.textContent = shown.dataset.store ?? '');
     if (!recall(PAIRED)) return void (shown.textContent = shown.dataset.alone ?? '');
     if (reason === 'sending') return void (shown.textContent = shown.dataset.sending ?? '');
     const why = shown.dataset[reason.replace(/-(.)/g, (_, letter) => letter.toUpperCase())] ?? '';

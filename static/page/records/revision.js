@@ -49,6 +49,16 @@ export function bodyOf(revision) {
   }
 }
 
+/** Which list a record belongs to, also if a newer Puddlebook wrote it: then it can be named there, if not read. @param {Revision} revision */
+export function kindOf(revision) {
+  try {
+    const kind = JSON.parse(revision.body)?.kind;
+    return typeof kind === 'string' ? kind : 'newer';
+  } catch {
+    return 'newer';
+  }
+}
+
 /** The revisions that no other follows, the one that shows first: kept before deleted, deeper before less deep. @param {Revision[]} all */
 export function heads(all) {
   const followed = new Set(all.flatMap(each => each.parents));

@@ -23,6 +23,9 @@ function told(word) {
   for (const watcher of watchers) watcher();
 }
 
+/** The phone's own store did not open: say so. */
+export const cannotOpen = () => told('store');
+
 /** Count what is not on the server, for every page to show. */
 export async function count() {
   const left = await waiting();
@@ -33,7 +36,8 @@ export async function count() {
 
 /** Exchange now, unless this phone is in no crew; again by itself after a failure. @param {boolean} [asked] by the reader */
 export async function exchangeNow(asked = false) {
-  const left = await count();
+  const left = await count().catch(() => -1);
+  if (left < 0) return told('store');
   if (!recall(PAIRED)) return told('');
   if (running) return;
   running = true;
@@ -46,7 +50,7 @@ export async function exchangeNow(asked = false) {
     told(result.state === 'busy' ? 'busy' : result.reason);
     if (result.state === 'waits' && result.reason !== 'pair') timer = window.setTimeout(() => exchangeNow(), waitAfter(failures));
   } catch {
-    told('server'); // the phone's own store failed: nothing was lost, and the next try reads it anew
+    told('store'); // the phone's own store failed: nothing was lost, and the next try reads it anew
   } finally {
     running = false;
     await count().catch(() => {});

@@ -1,12 +1,15 @@
 """A new version on the server: offered, never forced, and carried whole or not at all."""
 
 import json
+from contextlib import suppress
 from pathlib import Path
 
 import pytest
+from playwright.sync_api import Error
 
 from tests.browser.deployment import FAULTS
 from tests.browser.driving import NoSignal, Server, Watch, box_of, visit, wait_until_carried
+from tests.browser.test_log import keep
 from webapp.bundle import PLAIN_STATIC, PRECACHED_STATIC
 
 ASKED = "heat-input?voltage=24+V&current=180+A&travel_speed=12+in/min"
@@ -51,6 +54,17 @@ def broken_version(copy_project):
     return project
 
 
+@pytest.fixture(scope="module")
+def deaf_version(copy_project):
+    """The project with a worker that installs, takes over, and then gives no answer to anything."""
+    project = copy_project()
+    worker = project / "static" / "built" / "worker.js"
+    ahead = "self.addEventListener('fetch', event => {\n"
+    ahead += "  event.stopImmediatePropagation(); event.respondWith(Promise.reject(new Error('deaf')));\n});\n"
+    worker.write_text(ahead + worker.read_text())
+    return project
+
+
 @pytest.fixture
 def deployment(tmp_path):
     """A server whose single files can be spoilt and whose version can be changed."""
@@ -79,7 +93,7 @@ def caches_of(page):
     return page.evaluate("caches.keys()")
 
 
-def test_an_update_is_offered_and_waits_until_it_is_wanted(phone, deployment, new_version):
+def test_f23_an_update_is_offered_and_waits_until_it_is_wanted(phone, deployment, new_version):
     page = visit(phone, deployment.address)
     wait_until_carried(page)
     page.goto(deployment.address + "heat-input")
@@ -114,7 +128,7 @@ def test_an_update_is_offered_and_waits_until_it_is_wanted(phone, deployment, ne
 
 
 @pytest.mark.parametrize("fault", ["missing", "another build"])
-def test_one_file_spoilt_and_the_old_version_stays_whole(phone, deployment, new_version, fault):
+def test_f24_one_file_spoilt_and_the_old_version_stays_whole(phone, deployment, new_version, fault):
     page = visit(phone, deployment.address)
     wait_until_carried(page)
     page.reload()
@@ -145,7 +159,7 @@ def test_a_first_visit_to_a_spoilt_server_says_that_nothing_was_kept(phone, depl
     page.locator(".headline .number b", has_text="21.6").wait_for()
 
 
-def test_python_that_the_phone_cannot_run_falls_back_to_the_server(phone, deployment, broken_version, new_version):
+def test_f25_python_that_the_phone_cannot_run_falls_back_to_the_server(phone, deployment, broken_version, new_version):
     deploy(deployment, broken_version)
     page = visit(phone, deployment.address + "heat-input")
     wait_until_carried(page)
@@ -171,3 +185,32 @@ def test_python_that_the_phone_cannot_run_falls_back_to_the_server(phone, deploy
     deployment.kill()
     page.goto(deployment.address + ASKED)
     assert page.inner_text(".headline .number b") == "17.3"
+
+
+def test_f25_a_deaf_worker_is_cured_by_a_sound_one_in_two_loads_and_the_outbox_is_intact(
+    phone, deployment, deaf_version, new_version
+):
+    page = visit(phone, deployment.address)
+    wait_until_carried(page)
+    keep(page, deployment.address, joint="before the deaf one")
+    deploy(deployment, deaf_version)
+    assert page.evaluate(UPDATE) == "installed"
+    page.get_by_role("button", name="New version ready").tap()
+    for _ in range(50):
+        with suppress(Error):
+            page.goto(deployment.address + "log")
+            page.wait_for_timeout(100)
+            continue
+        break
+    else:
+        raise AssertionError("the deaf worker answered: nothing was tested")
+    deploy(deployment, new_version)
+    loads = 0
+    while loads < 10:
+        loads += 1
+        with suppress(Error):
+            page.goto(deployment.address + "log")
+            break
+        page.wait_for_timeout(1500)
+    assert loads <= 2
+    page.locator("[data-rows] li", has_text="before the deaf one").wait_for()

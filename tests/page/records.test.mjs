@@ -233,6 +233,24 @@ test('F16: a connection that was closed under us is opened again', async () => {
   assert.equal(await store.waiting(), 21);
 });
 
+test('F29: an entry of a newer schema is listed among its kind and is not read', async () => {
+  const newer = JSON.stringify({ kind: 'weld-entry', schema: SCHEMA + 1, build: BUILD, joints: ['a'] });
+  const { revision } = await store.save({ body: newer });
+  const [row] = await store.page({ kind: 'weld-entry', most: 10 });
+  assert.deepEqual([row.id, row.newer, row.fields], [revision.id, true, {}]);
+  await store.save({ body: JSON.stringify({ kind: 'gas-bottle', schema: SCHEMA + 1, build: BUILD }) });
+  await store.save({ body: 'no JSON' });
+  assert.equal((await store.page({ kind: 'weld-entry', most: 10 })).length, 1);
+  assert.equal((await store.revisionsOf(revision.id))[0].body, newer);
+});
+
+test('F29: a newer phone at an old server is told that one of the two needs an update, and keeps everything', async () => {
+  const old = async () => new Response('{"sync": 1, "error": "This server speaks another version"}', { status: 422 });
+  await store.save({ body: body('one') });
+  assert.deepEqual(await exchange({ build: BUILD, fetch: old }), { state: 'waits', reason: 'older', left: 1 });
+  assert.equal((await send(new Server())).left, 0);
+});
+
 test('an export is taken in byte for byte on an empty phone, twice is once, and a damaged one not at all', async () => {
   const { revision } = await store.save({ body: body('caf\u00e9 \ud83d\udd25 "q", =1') });
   await store.save({ id: revision.id, parents: [revision.rev], body: body('two') });

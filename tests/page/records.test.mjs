@@ -95,12 +95,24 @@ test('a page of the list costs what it shows, goes on where it ended, and can be
     await store.save({ body: body(`n${each}`, { wire_class: each % 2 ? 'ER70S-6' : 'ER70S-3' }), at: new Date(base + each * 1000) });
   }
   const first = await store.page({ kind: 'weld-entry', most: 30 });
-  const second = await store.page({ kind: 'weld-entry', most: 30, before: first.at(-1).at });
+  const second = await store.page({ kind: 'weld-entry', most: 30, before: first.at(-1) });
   assert.deepEqual([first[0].fields.notes, first.at(-1).fields.notes, second[0].fields.notes], ['n69', 'n40', 'n39']);
   assert.deepEqual(await store.valuesOf('weld-entry', 'wire_class'), ['ER70S-3', 'ER70S-6']);
   const narrowed = await store.page({ kind: 'weld-entry', most: 50, by: 'wire_class', value: 'ER70S-6' });
   assert.equal(narrowed.length, 35);
   assert.ok(narrowed.every(row => row.fields.wire_class === 'ER70S-6'));
+});
+
+test('entries of one moment are all shown, wherever a page ends', async () => {
+  const at = new Date('2026-01-01T00:00:00Z');
+  for (let each = 0; each < 7; each++) await store.save({ body: body(`n${each}`), at });
+  const seen = [];
+  for (let before; ; before = seen.at(-1)) {
+    const rows = await store.page({ kind: 'weld-entry', most: 3, before });
+    seen.push(...rows);
+    if (rows.length < 3) break;
+  }
+  assert.deepEqual(seen.map(row => row.fields.notes).sort(), ['n0', 'n1', 'n2', 'n3', 'n4', 'n5', 'n6']);
 });
 
 test('what was sent leaves the outbox, and what others sent comes in', async () => {

@@ -211,21 +211,22 @@ export const row = id => using(found => found.get('rows', id));
 
 /**
  * A page of a list, the newest first, deleted ones left out; asked of an index, so that it costs what it shows.
- * @param {{ kind: string, most: number, before?: string, by?: string, value?: string }} asked `before` is the time of
- *   the last row shown
+ * @param {{ kind: string, most: number, before?: Row, by?: string, value?: string }} asked `before` is the last row
+ *   shown; others may be of the same moment
  * @returns {Promise<Row[]>}
  */
 export const page = asked =>
   using(async found => {
     const prefix = asked.by ? [asked.kind, asked.value ?? ''] : [asked.kind];
-    const upper = asked.before === undefined ? [...prefix, []] : [...prefix, asked.before];
-    const range = IDBKeyRange.bound(prefix, upper, false, true);
+    const last = asked.before;
+    const range = IDBKeyRange.bound(prefix, [...prefix, last ? last.at : []]);
     const reading = found.transaction('rows', 'readonly');
     /** @type {Row[]} */
     const rows = [];
     let cursor = await reading.store.index(asked.by || 'time').openCursor(range, 'prev');
     while (cursor && rows.length < asked.most) {
-      if (!cursor.value.deleted) rows.push(cursor.value);
+      const shown = last && cursor.value.at === last.at && cursor.value.id >= last.id;
+      if (!cursor.value.deleted && !shown) rows.push(cursor.value);
       cursor = await cursor.continue();
     }
     return rows;

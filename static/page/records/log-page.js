@@ -7,6 +7,7 @@ import { cannotOpen, count, exchangeNow, reason, whenExchanged } from './sending
 import { PAIRED } from './unsent.js';
 
 const A_PAGE = 30;
+const A_SCREEN = 8; // drawn first, so that a slow phone shows something soon
 
 /** @typedef {import('./database.js').Row} Row */
 
@@ -45,7 +46,7 @@ export function showLog() {
   const by = /** @type {HTMLSelectElement} */ (part('[data-by]'));
   const value = /** @type {HTMLSelectElement} */ (part('[data-value]'));
   const pattern = /** @type {HTMLTemplateElement} */ (/** @type {unknown} */ (part('[data-pattern]')));
-  /** @type {string | undefined} */
+  /** @type {Row | undefined} */
   let before;
   let asked = 0;
 
@@ -57,15 +58,24 @@ export function showLog() {
   };
   const show = async () => {
     const turn = ++asked;
-    const rows = await page({ kind: 'weld-entry', most: A_PAGE, before, by: value.value ? by.value : '', value: value.value });
+    const first = before === undefined;
+    if (first && (await add(turn, A_SCREEN)) === A_SCREEN) {
+      await new Promise(drawn => requestAnimationFrame(() => setTimeout(drawn)));
+      if (turn === asked) await add(turn, A_PAGE - A_SCREEN);
+    } else if (!first) await add(turn, A_PAGE);
+  };
+  /** @param {number} turn @param {number} most */
+  const add = async (turn, most) => {
+    const rows = await page({ kind: 'weld-entry', most, before, by: value.value ? by.value : '', value: value.value });
     const waits = await waitingAmong(rows);
-    if (turn !== asked) return;
+    if (turn !== asked) return 0;
     const lines = rows.map((row, place) => line(row, waits[place]));
     if (before === undefined) list.replaceChildren();
     list.append(...lines);
-    before = rows.at(-1)?.at;
-    more.hidden = rows.length < A_PAGE;
+    before = rows.at(-1) ?? before;
+    more.hidden = rows.length < most;
     part('[data-empty]').hidden = list.childElementCount > 0;
+    return rows.length;
   };
   const fresh = () => {
     before = undefined;

@@ -74,7 +74,7 @@ class Battery:
 
     def __init__(self, playwright: Playwright, profile: Path, server: Server) -> None:
         self.playwright, self.profile, self.server = playwright, profile, server
-        self.context: BrowserContext | None = None
+        self.context: BrowserContext
 
     def on(self, path: str = "") -> Page:
         """Open the browser and a page."""

@@ -280,6 +280,10 @@ def test_f16_a_store_held_by_another_tab_is_told_and_used_once_it_is_free(phone:
     newer.get_by_text(REFUSED + " Close the other tabs").wait_for()
     assert newer.input_value("#joint") == "held"
     holder.close()
+    for _ in range(100):
+        if newer.evaluate("connections.length"):  # the opening that waited has come through
+            break
+        newer.wait_for_timeout(50)
     newer.get_by_role("button", name="Keep in the log").tap()
     newer.get_by_text("Kept on this phone.").wait_for()
     assert len(rows(newer, server.address, 2)) == 2

@@ -33,7 +33,7 @@ def _read(text: str) -> Clock | None:
     half = ""
     for end in ("am", "pm", "a:m:", "p:m:"):
         if text.endswith(end):
-            half, text = end[0], text[: -len(end)].strip()
+            half, text = end[0], text[: -len(end)].strip(" ")
     hour, mark, minute = text.partition(":")
     if not mark:
         minute = "00" if half else ""

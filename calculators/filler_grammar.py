@@ -218,7 +218,7 @@ def _standard_and_name(typed: str) -> tuple[str, str]:
             rest = word[len(number) :]
             standard = "ISO 14341-A" if number == "440" else "ISO " + number
             if number == "14341":
-                standard, rest = "ISO 14341-" + rest[1:2].upper(), rest[2:]
+                standard, rest = "ISO 14341-" + _upper(rest[1:2]), rest[2:]
             body = ""
             name.append(rest)
         else:

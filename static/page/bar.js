@@ -11,6 +11,9 @@ export function keepClearOfBar(form, answer) {
     const sticks = getComputedStyle(bar).position === 'sticky';
     const { top, bottom, height } = bar.getBoundingClientRect();
     document.documentElement.style.setProperty('--bar', sticks ? `${Math.ceil(height)}px` : '0px');
+    // What is too long for its place scrolls, and a keyboard must be able to get there.
+    if (bar.scrollHeight > bar.clientHeight && !bar.querySelector('a, button')) bar.setAttribute('tabindex', '0');
+    else bar.removeAttribute('tabindex');
     const focused = document.activeElement;
     // Boxes alone: a button must stay under the finger that is on it, and the browser brings it out for a keyboard.
     const typed = focused instanceof HTMLInputElement || focused instanceof HTMLSelectElement;

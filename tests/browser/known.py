@@ -73,7 +73,9 @@ KNOWN = {
         "1=120 5=310 in/min",
     ),
     # Welding Journal, July 2016: 309L joins stainless to carbon steel. Standing: published.
-    "filler-match": Known((("base", "304", ""), ("second_base", "a36", "")), 0, 0, "", "ER309L"),
+    "filler-match": Known(
+        (("base", "304", ""), ("second_base", "a36", "")), 0, 0, "", "ER309L: Bare wire or rod, stainless"
+    ),
     # AWS D1.1: no gas-shielded welding above 5 mph of wind: holes come of it first. Standing: standard, as quoted.
     "fault-finder": Known((("fault", "porosity", ""), ("wind_speed", "12", "mph")), 0, 0, "", "Wind"),
     # AWS D1.1: no gas-shielded welding above 5 mph of wind; rods are not gas-shielded. Standing: standard, as quoted.
@@ -374,7 +376,8 @@ def read_number(page: Page) -> tuple[float, str]:
     """Return the number and the unit of the answer that the page shows."""
     page.wait_for_selector(".headline.answered .number")
     number = page.inner_text(".headline .number b").replace("\u202f", "").replace("\u2212", "-")
-    return float(number), page.inner_text(".headline .number .unit")
+    unit = page.locator(".headline .number .unit")
+    return float(number), unit.inner_text() if unit.count() else ""  # a shade has none
 
 
 def expect(page: Page, known: Known) -> None:

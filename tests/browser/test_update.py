@@ -103,7 +103,7 @@ def test_f23_an_update_is_offered_and_waits_until_it_is_wanted(phone, deployment
     before = deploy(deployment, new_version)
     other = visit(phone, deployment.address + "about")  # any visit looks for a new version
     for each in (page, other):
-        each.get_by_role("button", name="New version ready").wait_for()
+        each.get_by_role("button", name="New version").wait_for()
     assert box_of(page.locator("#voltage")) == place, "the offer pushed the form from under the finger"
     # Nothing happened to the half-filled form, and the version it began with goes on answering.
     page.fill("#current", "180")
@@ -112,7 +112,7 @@ def test_f23_an_update_is_offered_and_waits_until_it_is_wanted(phone, deployment
     assert page.evaluate("performance.timeOrigin") == opened
     assert build_of(page) == before
     assert build_of(visit(phone, deployment.address + "about")) == before
-    page.get_by_role("button", name="New version ready").tap()
+    page.get_by_role("button", name="New version").tap()
     page.locator(".tagline", has_text=NEW_TAGLINE).wait_for()
     page.wait_for_selector(".answered")
     assert page.input_value("#voltage") == "24"
@@ -138,7 +138,7 @@ def test_f24_one_file_spoilt_and_the_old_version_stays_whole(phone, deployment, 
         assert page.evaluate(UPDATE) == "redundant", asset
         # What arrived is kept for the next try; here every try has to fetch every file.
         assert page.evaluate("name => caches.delete(name)", f"puddlebook-{deployment.build}"), asset
-    assert page.get_by_role("button", name="New version ready").is_hidden()
+    assert page.get_by_role("button", name="New version").is_hidden()
     deployment.kill()
     with NoSignal(deployment, Watch(phone)):
         page.goto(deployment.address + ASKED)
@@ -147,7 +147,7 @@ def test_f24_one_file_spoilt_and_the_old_version_stays_whole(phone, deployment, 
     deployment.start()
     spoil(deployment)
     assert page.evaluate(UPDATE) == "installed"
-    page.get_by_role("button", name="New version ready").wait_for()
+    page.get_by_role("button", name="New version").wait_for()
 
 
 def test_a_first_visit_to_a_spoilt_server_says_that_nothing_was_kept(phone, deployment):
@@ -180,7 +180,7 @@ def test_f25_python_that_the_phone_cannot_run_falls_back_to_the_server(phone, de
     page.goto(deployment.address + "about")
     assert page.evaluate(UPDATE) == "installed"
     with page.expect_navigation():  # this page came from the new server, so its words alone prove no take-over
-        page.get_by_role("button", name="New version ready").tap()
+        page.get_by_role("button", name="New version").tap()
     page.locator(".tagline", has_text=NEW_TAGLINE).wait_for()
     deployment.kill()
     page.goto(deployment.address + ASKED)
@@ -195,7 +195,7 @@ def test_f25_a_deaf_worker_is_cured_by_a_sound_one_in_two_loads_and_the_outbox_i
     keep(page, deployment.address, joint="before the deaf one")
     deploy(deployment, deaf_version)
     assert page.evaluate(UPDATE) == "installed"
-    page.get_by_role("button", name="New version ready").tap()
+    page.get_by_role("button", name="New version").tap()
     for _ in range(50):
         with suppress(Error):
             page.goto(deployment.address + "log")

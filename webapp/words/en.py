@@ -33,7 +33,7 @@ WORDS = {
     "phone.ready": "Ready to work offline",
     "phone.not-yet": "Not on this phone yet. Wait.",
     "phone.unsupported": "This browser keeps no book: it needs a signal.",
-    "phone.update": "New version ready",
+    "phone.update": "New version",
     "phone.update-now": "Update now",
     "phone.failed": "Not put on this phone. Reload with a signal.",
     "build.label": "Build",

@@ -126,7 +126,11 @@ def test_every_relation_on_the_shelf_can_be_turned_round(name, at):
             again = walking.turned_round(asked, there, went, relation, first)
             back = put(asked, again)
             if back.state == "answer" and solved_by(asked, relation, again, back) == first:
-                assert back.given.number(first) == pytest.approx(came.given.number(first), rel=1e-6), (pairs, second)
+                if back.given.number(first) == pytest.approx(came.given.number(first), rel=1e-6):
+                    continue
+                # A limit cut the second short, a thin cord for one: then what it was cut to must stay.
+                third = put(asked, walking.turned_round(asked, again, back, relation, second))
+                assert third.given.number(second) == pytest.approx(went.given.number(second), rel=1e-6), (pairs, second)
         solved.add(first)
     assert solved - {None}, "no question made at random was solved by it"
 

@@ -215,7 +215,7 @@ def test_api_answers_or_names_the_field(question):
         assert value["calculator"] == name
         assert value["results"]
         assert all(
-            each.get("unit") is not None or each.keys() & {"text", "rows", "findings", "title"}
+            each.get("unit") is not None or each.keys() & {"text", "rows", "findings", "title", "items"}
             for each in value["results"].values()
         )
         assert value["sources"]

@@ -111,7 +111,7 @@ def test_no_sentence_permits_anything():
 
 def test_meters_permit_attendant_and_rescue_stand_beside_every_answer():
     cautions = " ".join(ask(**TANK)["cautions"])
-    for word in ("Test the air", "Permit, attendant", "shut the gas outside", "Call for help", "Never freshen"):
+    for word in ("Test the air", "Get a permit", "shut the gas outside", "Call for help", "Never freshen"):
         assert word in cautions
     assert "None of these is a time to stay" in page(**TANK)
 

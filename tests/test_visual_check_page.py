@@ -83,14 +83,14 @@ def inch(value):
 
 def test_each_look_stands_with_what_was_found_and_its_limit():
     assert rows() == [
-        ["Inside: Cracks, fusion, craters", "none", "none"],
+        ["Inside: Cracks, fusion, craters", "not one", "not one"],
         ["Inside: Undercut", inch(1 / 64), inch(1 / 32)],
         ["Inside: Pores in 1 in", inch(0), inch(3 / 8)],
         ["Inside: Pores in 12 in", inch(0), inch(3 / 4)],
         ["Inside: Leg, at least", inch(1 / 4), inch(5 / 32)],
         ["Inside: Bulge", inch(1 / 16), inch(1 / 8)],
     ]
-    assert rows(seen="crater")[0] == ["Outside: Cracks, fusion, craters", "Crater not filled", "none"]
+    assert rows(seen="crater")[0] == ["Outside: Cracks, fusion, craters", "Crater not filled", "not one"]
     assert rows(pores_in_foot="")[3] == ["Unclear: Pores in 12 in", "not measured", ""]
 
 

@@ -295,7 +295,7 @@ ENGLISH = {
     "hint.duty_cycle": "Blank: what the machine allows.",
     "field.arc_time": "Pass just welded",
     "hint.arc_time": "Tells how long to rest now.",
-    "result.duty_cycle": "Allowed at this current",
+    "result.duty_cycle": "By its rating, at this current",
     "result.current": "Most current for that",
     "result.rated_current": "Plate needed, at that percent",
     "result.rated_duty_cycle": "Plate needed, at that current",

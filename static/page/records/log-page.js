@@ -91,6 +91,10 @@ export function showLog() {
   value.addEventListener('change', fresh);
   part('[data-send]').addEventListener('click', () => exchangeNow(true).then(fresh));
   watchState(part('[data-exchange]'));
+  // What a phone new in the crew is given comes after the page: an empty list looks again.
+  whenExchanged(() => {
+    if (!list.childElementCount && !reason) fresh();
+  });
   watchFiles(log, fresh);
   fresh();
 }

@@ -92,7 +92,7 @@ class _Steps:
             raise CannotStart(
                 f"{path} should hold {SEGMENT_SIZE} revisions and holds {len(held)}. Nothing was changed."
             )
-        source = self.put[-1][1] if self.put and self.put[-1][0] == path else path
+        source = dict(self.put).get(path, path)
         checksum = atomic_storage.checksum(source.read_bytes())
         self.closed.append({"number": number, "checksum": checksum, "revisions": len(held)})
 

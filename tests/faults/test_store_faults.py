@@ -430,3 +430,20 @@ def test_a_closed_segment_keeps_one_copy_and_no_generations(folder: pathlib.Path
     store.close()
     names = sorted(path.name for path in (folder / copies.FOLDER).glob("revisions-000001.json.*"))
     assert [name.rpartition(".")[2] for name in names if ".day-" not in name] == ["closed"]
+
+
+def test_f28_an_old_ledger_and_two_damaged_segments_are_put_right_together(kept, tmp_path: pathlib.Path):
+    folder = tmp_path / "data"
+    shutil.copytree(kept[0], folder)
+    store = Store(folder)
+    store.add([revision(random.Random("one more"))], "phone")  # so that the newest one's copy is not the empty one
+    store.close()
+    ledgers = [atomic_storage.read(path) for path in (folder / "copies").glob(LEDGER + ".generation-*")]
+    [old] = [each for each in ledgers if not each.get("closed")]
+    (folder / LEDGER).write_bytes(atomic_storage.written(json.dumps(old).encode()))
+    for name in ("revisions-000002.json", "revisions-000003.json"):
+        (folder / name).write_bytes(b"nothing")
+    restore(folder)
+    store = Store(folder)
+    assert store.sequence >= 2 * SEGMENT_SIZE
+    store.close()

@@ -337,6 +337,41 @@ class Draft:
         self.message = message
 
 
+class Line:
+    """One line of a card: `key` names it for good, so that a kept answer can be held against a new one.
+
+    `leads` is the question that it comes from, carrying what was put to it; `takes` are (field of that question, field
+    of this one) pairs that a change made there may be taken back into. `state` is "", `doubt` or `missing`.
+    """
+
+    def __init__(
+        self,
+        key: str,
+        label: Message,
+        value: object,
+        leads: "Next | None" = None,
+        takes: tuple[tuple[str, str], ...] = (),
+        state: str = "",
+    ) -> None:
+        self.key = key
+        self.label = label
+        self.value = value
+        self.leads = leads
+        self.takes = takes
+        self.state = state
+
+
+class Card:
+    """Lines that belong together under a heading; a value is a Message, a Measured, a Plain or citation-like text."""
+
+    kind = "card"
+
+    def __init__(self, name: str, heading: Message, lines: tuple[Line, ...]) -> None:
+        self.name = name
+        self.heading = heading
+        self.lines = lines
+
+
 class Drawing:
     """A line drawing: `shapes` are (form, whole-number coordinates, style, label or None).
 

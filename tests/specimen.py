@@ -10,6 +10,7 @@ from calculators.contract import (
     UNKNOWN,
     Answer,
     Calculator,
+    Card,
     Checklist,
     Choice,
     Countdown,
@@ -18,6 +19,7 @@ from calculators.contract import (
     Finding,
     Findings,
     Given,
+    Line,
     Measured,
     Message,
     Next,
@@ -150,7 +152,18 @@ def _to_do(given: Given, time: float) -> tuple[object, ...]:
         _chores(given),
         Countdown("wait", label, time, say("specimen.wait.after")),
         Draft("letter", say("specimen.letter"), letter),
+        _slip(given),
     )
+
+
+def _slip(given: Given) -> Card:
+    speed = given.measured("travel_speed")
+    leads = Next("heat-input", say("specimen.next.heat"), (("travel_speed", speed),))
+    lines = (
+        Line("speed", say("specimen.slip.speed"), speed, leads, (("travel_speed", "travel_speed"),)),
+        Line("posture", say("specimen.slip.posture"), say("specimen.posture.flat"), state="doubt"),
+    )
+    return Card("slip", say("specimen.slip"), lines)
 
 
 def _sketch(given: Given) -> Drawing:
@@ -272,6 +285,9 @@ ENGLISH = {
     "wait.after": "Look again.",
     "letter": "To send",
     "letter.text": "Seam of {length} & more.",
+    "slip": "On a slip & pinned",
+    "slip.speed": "So fast",
+    "slip.posture": "Held",
     "sketch": "The seam",
     "sketch.description": "A line of {weld_length}.",
     "working": "{weld_length} ÷ {travel_speed} = {arc_time}",

@@ -440,6 +440,23 @@ def test_findings():
     assert result("suspects")["findings"][1] == {"what": "That", "sureness": "possible", "why": "Factor 30\u00a0%."}
 
 
+def test_card():
+    card = one(each for each in answered().all("section") if each.has_class("card"))
+    assert card.attributes["data-card"] == "slip"
+    assert card.children[0].text() == "On a slip & pinned"
+    speed, posture = card.children[1].children
+    assert [each.text() for each in speed.children] == ["So fast", "12\u00a0in/min"]
+    link = speed.children[1].children[0].attributes
+    assert link["href"] == "heat-input?travel_speed=12+in%2Fmin"
+    assert link["data-takes"] == "travel_speed:travel_speed"
+    assert (
+        posture.has_class("doubt") and posture.attributes["data-line"] == "posture" and not posture.children[1].children
+    )
+    said = result("slip")
+    assert said["title"] == "On a slip & pinned"
+    assert said["lines"]["posture"] == {"title": "Held", "text": "Stand <easy> & look down"}
+
+
 def test_checklist():
     found = one(each for each in answered().all("fieldset") if each.has_class("checklist"))
     assert one(answered().all("legend")).text() == "Before the seam"

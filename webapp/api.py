@@ -4,6 +4,7 @@ from calculators import asking, reading, units
 from calculators.contract import (
     Answer,
     Calculator,
+    Card,
     Checklist,
     Choice,
     Countdown,
@@ -119,6 +120,11 @@ def _result(result: object, context: Context) -> Pairs:
     if isinstance(result, Countdown):
         minutes = units.from_coherent(result.length, "min")
         return Pairs(("value", minutes), ("unit", "min"), ("text", sentence(result.after, context)))
+    if isinstance(result, Card):
+        lines = Pairs()
+        for line in result.lines:
+            lines.add(line.key, Pairs(("title", sentence(line.label, context)), ("text", piece(line.value, context))))
+        return Pairs(("title", sentence(result.heading, context)), ("lines", lines))
     assert isinstance(result, Drawing)
     return Pairs(("title", sentence(result.title, context)), ("description", sentence(result.description, context)))
 
@@ -248,12 +254,13 @@ def _operation(name: str, summary: str, parameters: list[Pairs], schema: str) ->
 
 
 def _result_schema(text: Pairs) -> Pairs:
-    """Return the schema of one result: a number, words, a table, findings, a checklist or a drawing's description."""
+    """Return the schema of one result, whichever kind it is of: what is in it says which."""
     number = Pairs(("type", "number"))
     cell = Pairs(("type", ["string", "object"]), ("properties", Pairs(("value", number), ("unit", text))))
     row = Pairs(("type", "array"), ("items", cell))
     finding = Pairs(("type", "object"), ("properties", Pairs(("what", text), ("sureness", text), ("why", text))))
     item = Pairs(("type", "object"), ("properties", Pairs(("id", text), ("text", text))))
+    line = Pairs(("type", "object"), ("properties", Pairs(("title", text), ("text", text))))
     members = Pairs(
         ("value", number),
         ("unit", text),
@@ -265,6 +272,7 @@ def _result_schema(text: Pairs) -> Pairs:
         ("findings", Pairs(("type", "array"), ("items", finding))),
         ("items", Pairs(("type", "array"), ("items", item))),
         ("left", text),
+        ("lines", Pairs(("type", "object"), ("additionalProperties", line))),
         ("title", text),
         ("description", text),
     )

@@ -2,6 +2,7 @@
 
 from calculators import units
 from calculators.contract import (
+    Card,
     Checklist,
     Countdown,
     Draft,
@@ -290,6 +291,8 @@ def _block(filled: Filled, result: object) -> str:
         return _countdown(filled, result)
     if isinstance(result, Draft):
         return _draft(filled, result)
+    if isinstance(result, Card):
+        return _card(filled, result)
     assert isinstance(result, Drawing)
     return _drawing(filled, result)
 
@@ -373,6 +376,22 @@ def _draft(filled: Filled, found: Draft) -> str:
     return tag(
         "div", tag("h2", filled.text(found.label)) + text + tag("p", copy, 'class="row-of-buttons"'), 'class="draft"'
     )
+
+
+def _card(filled: Filled, card: Card) -> str:
+    """Return a card; its lines are named, so that the page's script can keep them and tell what changed."""
+    lines = ""
+    for line in card.lines:
+        value = escape(piece(line.value, filled.context))
+        if line.leads is not None:
+            takes = " ".join([there + ":" + here for there, here in line.takes])
+            more = ' data-takes="' + escape(takes) + '"' if takes else ""
+            value = tag("a", value, 'href="' + escape(_address(filled, line.leads)) + '"' + more)
+        style = ' class="' + line.state + '"' if line.state else ""
+        inner = tag("dt", filled.text(line.label)) + tag("dd", value)
+        lines += tag("div", inner, 'data-line="' + escape(line.key) + '"' + style)
+    inner = tag("h2", filled.text(card.heading)) + tag("dl", lines, 'class="results"')
+    return tag("section", inner, 'class="card" data-card="' + escape(card.name) + '"')
 
 
 def _drawing(filled: Filled, drawing: Drawing) -> str:

@@ -5,14 +5,14 @@ import { bodyOf, heads, kindOf, named } from './revision.js';
 
 /**
  * @typedef {import('./revision.js').Revision} Revision
- * @typedef {{ id: string, kind: string, at: string, rev: string, versions: number, deleted: boolean, fields: Record<string, string>, newer: boolean }} Row
- *   a record as a list shows it: its leading revision, and how many stand beside each other
+ * @typedef {{ id: string, kind: string, at: string, rev: string, versions: number, deleted: boolean, fields: Record<string, string>, newer: boolean, words: string[] }} Row
+ *   a record as a list shows it: its leading revision, how many stand beside each other, and what it is found by
  * @typedef {{ number?: number, id: string, rev: string, problem: string }} Waiting
  * @typedef {import('idb').IDBPDatabase<any>} Database
  */
 
 const NAME = 'puddlebook';
-const VERSION = 1;
+const VERSION = 2;
 const LONGEST_WAIT_MS = 5000; // for a tab with an older version to let go
 const STRICT = /** @type {const} */ ({ durability: 'strict' });
 const ALL = ['revisions', 'rows', 'outbox', 'facts'];
@@ -43,8 +43,9 @@ function open() {
     const timer = setTimeout(wait, LONGEST_WAIT_MS); // some browsers never say that it is held
     openDB(NAME, VERSION, {
       // A step for each version, from the one that is there; a step that changes what a body says makes the rows anew.
-      upgrade(made, before) {
+      upgrade(made, before, _after, upgrading) {
         if (before < 1) firstStores(made);
+        if (before < 2) jobIndexes(upgrading.objectStore('rows'));
       },
       blocking: close, // a newer page waits: it must not wait for ever
       blocked: wait,
@@ -76,6 +77,16 @@ function firstStores(made) {
   made.createObjectStore('facts');
   made.createObjectStore('photos');
   made.createObjectStore('drafts');
+}
+
+/**
+ * Lists of jobs and of what stands on the truck, and what was welded for the one with the other. No row of the first
+ * version has any of these fields, so none has to be made anew.
+ * @param {import('idb').IDBPObjectStore<any, any, any, 'versionchange'>} rows
+ */
+function jobIndexes(rows) {
+  for (const name of ['job_id', 'spool', 'cylinder', 'status', 'item']) rows.createIndex(name, ['kind', `fields.${name}`, 'at']);
+  rows.createIndex('words', 'words', { multiEntry: true });
 }
 
 /** Let go of the database; the next use opens it again. */
@@ -196,7 +207,18 @@ export function rowOf(all) {
     deleted: first.deleted,
     fields: body?.fields ?? {},
     newer: body === null,
+    words: body && !first.deleted ? wordsOf(body.kind, body.fields) : [],
   };
+}
+
+/** What a record is looked for by: `kind:word`, in small letters. */
+const FOUND_BY = ['title', 'customer', 'place', 'broken', 'name'];
+
+/** @param {string} kind @param {Record<string, string>} fields */
+function wordsOf(kind, fields) {
+  if (kind === 'weld-entry') return [];
+  const said = FOUND_BY.map(name => fields[name] ?? '').join(' ').toLowerCase();
+  return [...new Set(said.split(/[^\p{L}\p{N}]+/u).filter(Boolean))].map(word => `${kind}:${word}`);
 }
 
 /** @param {string} id @returns {Promise<Revision[]>} every revision of a record, in the order of their depth */

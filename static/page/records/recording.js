@@ -78,17 +78,19 @@ async function keepRecord(offer) {
   const now = new Date();
   /** @type {Record<string, string>} */
   const fields = Object.fromEntries(typed);
-  fields.welded_at = now.toISOString();
+  const isEntry = offer.dataset.record === 'weld-entry';
+  if (isEntry) fields.welded_at = now.toISOString();
   const before = correcting && (await revisionsOf(correcting.id)).find(each => each.rev === correcting.rev);
   const old = before && bodyOf(before);
   if (old) {
-    fields.welded_at = old.fields.welded_at ?? before.saved_at;
+    if (isEntry) fields.welded_at = old.fields.welded_at ?? before.saved_at;
     if (old.fields.photos) fields.photos = old.fields.photos;
   }
   for (const [name, selector] of [['shown', '.headline .number'], ['shown_verdict', '.verdict']]) {
     const words = document.querySelector(`#answer ${selector}`)?.textContent?.replace(/\s+/g, ' ').trim();
     if (name && words) fields[name] = words.slice(0, 400);
   }
+  Object.assign(fields, cardsShown());
   const photo = offer.querySelector('input[type=file]');
   const file = photo instanceof HTMLInputElement ? photo.files?.[0] : undefined;
   if (file) {
@@ -101,6 +103,19 @@ async function keepRecord(offer) {
   const { versions } = await save({ id: correcting?.id, parents: correcting ? [correcting.rev] : [], body, at: now });
   await askToPersist();
   return versions;
+}
+
+/**
+ * The cards of the answer as fields: what a closed record shows for good, and what a later answer is held against.
+ * @returns {Record<string, string>} card_<name> -> JSON of [heading, [key, label, value], ...]
+ */
+export function cardsShown(root = document.getElementById('answer')) {
+  const text = (/** @type {Element | null | undefined} */ each) => each?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
+  const cards = [...(root?.querySelectorAll('[data-card]') ?? [])].map(card => {
+    const lines = [...card.querySelectorAll('[data-line]')].map(line => [line.getAttribute('data-line'), text(line.querySelector('dt')), text(line.querySelector('dd'))]);
+    return [`card_${card.getAttribute('data-card')}`, JSON.stringify([text(card.querySelector('h2')), ...lines])];
+  });
+  return Object.fromEntries(cards);
 }
 
 /** Once, after the first record: whether the browser promises not to clear it. */

@@ -447,7 +447,7 @@ def test_card():
     speed, posture = card.children[1].children
     assert [each.text() for each in speed.children] == ["So fast", "12\u00a0in/min"]
     link = speed.children[1].children[0].attributes
-    assert link["href"] == "heat-input?travel_speed=12+in%2Fmin"
+    assert link["href"] == "heat-input?travel_speed=12+in/min"
     assert link["data-takes"] == "travel_speed:travel_speed"
     assert (
         posture.has_class("doubt") and posture.attributes["data-line"] == "posture" and not posture.children[1].children

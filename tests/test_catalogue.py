@@ -56,6 +56,7 @@ FOR_SCRIPTS = {
     *("data-when", "data-when-is"),
     *("data-back", "data-begin", "data-checklist", "data-copy-draft", "data-countdown", "data-draft", "data-end"),
     *("data-left", "data-over", "data-retick", "data-seconds", "data-tick", "data-untick"),
+    *("data-card", "data-line", "data-takes"),
 }
 
 

@@ -3,7 +3,7 @@
 // Bundled by build.mjs into one classic script; the server writes `self.BUILD = {...}` as its first line.
 import { start, takeImage } from './worker/python.js';
 
-/** @type {{ build: string, language: string, failed: string, precache: Record<string, string> }} */
+/** @type {{ build: string, language: string, failed: string, policy: string, precache: Record<string, string> }} */
 const BUILD = /** @type {any} */ (self).BUILD;
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
@@ -132,7 +132,7 @@ async function answer(url, partial) {
   const head = text.slice(0, text.indexOf('\n'));
   return new Response(text.slice(head.length + 1), {
     status: Number(head.slice(0, 3)),
-    headers: { 'content-type': head.slice(4), 'cache-control': 'no-store', 'x-answered-by': 'phone' },
+    headers: { 'content-type': head.slice(4), 'cache-control': 'no-store', 'content-security-policy': BUILD.policy, 'x-answered-by': 'phone' },
   });
 }
 

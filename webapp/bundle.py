@@ -12,7 +12,7 @@ import pathlib
 from calculators import made
 from calculators.contract import say
 from webapp import shelf_entries, shell_pieces
-from webapp.catalogue import Context, sentence
+from webapp.catalogue import ALONE, Context, sentence
 from webapp.kept import kept
 from webapp.markup import escape
 from webapp.shorten import shorten
@@ -39,6 +39,11 @@ SHARED_WEBAPP = (
     "shell.py",
     "words/__init__.py",
     "words/en.py",
+)
+# What a page may do, whether the server gave it or the phone's worker. Photos are blobs of the page's own.
+PAGE_POLICY = (
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; connect-src 'self'; "
+    "manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
 )
 PRECACHED_STATIC = (
     "app.css",
@@ -97,9 +102,13 @@ class Bundle:
         worker = (STATIC / "built" / "worker.js").read_bytes()
         everything = json.dumps(self.precache, sort_keys=True).encode() + worker
         self.build = hashlib.sha256(everything).hexdigest()[:10]
-        failed = escape(sentence(say("offline.text"), Context("en", "us", self.build)))
-        head = {"build": self.build, "precache": self.precache, "language": "en", "failed": failed}
-        self.worker = b"self.BUILD=" + json.dumps(head, sort_keys=True).encode() + b";\n" + worker
+        self.worker = self._worker(self.build, worker)
+        self.worker_alone = self._worker(self.build + ALONE, worker)
+
+    def _worker(self, build: str, script: bytes) -> bytes:
+        failed = escape(sentence(say("offline.text"), Context("en", "us", build)))
+        head = {"build": build, "precache": self.precache, "language": "en", "failed": failed, "policy": PAGE_POLICY}
+        return b"self.BUILD=" + json.dumps(head, sort_keys=True).encode() + b";\n" + script
 
 
 def _address(path: str) -> str:

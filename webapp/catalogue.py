@@ -16,6 +16,9 @@ PSEUDO_CLOSE = "\u27e7"
 NO_BREAK_SPACE = "\u00a0"
 
 
+ALONE = "-alone"  # ends the build of a book that was exported as files: it has no server to share with
+
+
 class Context:
     """What a reply depends on besides the request: language, unit system (`us` or `si`) and build."""
 
@@ -23,6 +26,10 @@ class Context:
         self.language = language
         self.system = system
         self.build = build
+
+    def has_server(self) -> bool:
+        """Return whether there is a server behind the book."""
+        return not self.build.endswith(ALONE)
 
 
 def template(id: str, context: Context) -> str:

@@ -119,9 +119,11 @@ def _recorded() -> list[tuple[str, str]]:
 def crew(context: Context) -> str:
     """Return what stands inside <main> of the crew's page: pairing this phone, and leaving."""
     words = _Words(context)
-    out = (
-        tag("h1", words("crew.title")) + tag("p", words("crew.lead")) + tag("p", words("log.no-script"), "data-no-log")
-    )
+    out = tag("h1", words("crew.title")) + tag("p", words("crew.lead"))
+    back = tag("p", tag("a", words("entry.back"), 'href="log"'))
+    if not context.has_server():
+        return out + tag("p", words("crew.alone")) + back
+    out += tag("p", words("log.no-script"), "data-no-log")
     code = tag("label", words("crew.code"), 'for="code"')
     code += '<input id="code" autocomplete="off" autocapitalize="characters" maxlength="20">'
     name = tag("label", words("crew.name"), 'for="name"') + '<input id="name" autocomplete="off" maxlength="60">'
@@ -135,4 +137,4 @@ def crew(context: Context) -> str:
         tag("button", words("crew.leave"), 'type="button" class="quiet" data-leave hidden'),
         'class="row-of-buttons"',
     )
-    return out + tag("div", inner, "data-crew hidden") + tag("p", tag("a", words("entry.back"), 'href="log"'))
+    return out + tag("div", inner, "data-crew hidden") + back

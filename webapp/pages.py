@@ -11,14 +11,10 @@ from werkzeug.exceptions import HTTPException
 
 from calculators.contract import say
 from webapp import crew, packing, pocket
-from webapp.bundle import Bundle
+from webapp.bundle import PAGE_POLICY, Bundle
 from webapp.catalogue import Context, sentence
 from webapp.json_text import Pairs, to_json
 
-PAGE_POLICY = (
-    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; manifest-src 'self'; "
-    "worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
-)
 WORKER_POLICY = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'"
 LONGEST_QUERY = 8000  # bytes; a full form sends a few hundred
 A_YEAR = 31536000

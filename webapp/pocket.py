@@ -18,6 +18,8 @@ HTML = "text/html; charset=utf-8"
 JSON = "application/json"
 MOST_PAIRS = 400
 LANGUAGES = ("en", PSEUDO)
+# The pages that are no question: name -> what stands inside <main>. Its title is `<name>.title`.
+PAGES = {"about": about.page, "log": log_page.log, "entry": log_page.entry, "crew": log_page.crew}
 
 
 class Request:
@@ -70,15 +72,9 @@ def respond(request: Request, language: str, build: str) -> Reply:
         if request.partial:
             return Reply(200, HTML, home.questions(typed, context))
         return _page(200, say("app.name"), home.page(typed, context), context)
-    if path == "/about":
-        title = say("title.page", title=say("about.title"))
-        return _page(200, title, about.page(context), context)
-    if path == "/log":
-        return _page(200, say("title.page", title=say("log.title")), log_page.log(context), context)
-    if path == "/entry":
-        return _page(200, say("title.page", title=say("entry.title")), log_page.entry(context), context)
-    if path == "/crew":
-        return _page(200, say("title.page", title=say("crew.title")), log_page.crew(context), context)
+    frame = PAGES.get(path[1:])
+    if frame is not None:
+        return _page(200, say("title.page", title=say(path[1:] + ".title")), frame(context), context)
     return _question(request, context)
 
 

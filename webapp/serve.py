@@ -9,7 +9,7 @@ import sys
 from cheroot import wsgi
 from cheroot.ssl.builtin import BuiltinSSLAdapter
 
-from webapp import owner, packing
+from webapp import export, owner, packing
 from webapp.pages import create_app
 from webapp.store import CannotStart
 
@@ -19,6 +19,8 @@ def main(arguments: list[str] | None = None) -> int:
     arguments = sys.argv[1:] if arguments is None else arguments
     if arguments[:1] and arguments[0] in owner.COMMANDS:
         return owner.main(arguments)
+    if arguments[:1] == ["export"]:
+        return export.main(arguments[1:])
     options = _options(arguments)
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(message)s", stream=sys.stderr)
     try:
@@ -77,7 +79,7 @@ def _options(arguments: list[str] | None) -> argparse.Namespace:
         prog="webapp/start",
         description="Serve Puddlebook. A phone needs https, or localhost.",
         epilog="Commands of the owner's, beside a running server: pair, phones, shut-out; with it stopped: restore. "
-        "Each has its own --help.",
+        "Without a server: export FOLDER. Each has its own --help.",
     )
     parser.add_argument("--host", default="127.0.0.1", help="address to listen on (default 127.0.0.1)")
     parser.add_argument(

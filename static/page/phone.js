@@ -2,6 +2,9 @@
 // Keeping the book on this phone: the service worker, and saying plainly how far that got.
 
 const WAKE_AFTER_MS = 100;
+// The worker lies beside the first page, wherever in the book this page is.
+const script = document.currentScript;
+const WORKER = script instanceof HTMLScriptElement ? new URL('../../worker.js', script.src).href : 'worker.js';
 
 /** Register the worker, say when the book is on the phone, and offer a new version when one waits. */
 export async function keepOnPhone() {
@@ -18,14 +21,22 @@ export async function keepOnPhone() {
   else say(state.dataset.notYet ?? '', 'not-yet');
   navigator.serviceWorker.ready.then(keepAwake);
   try {
-    const registration = await navigator.serviceWorker.register('worker.js', { updateViaCache: 'none' });
+    const registration = await navigator.serviceWorker.register(WORKER, { updateViaCache: 'none' });
     await navigator.serviceWorker.ready;
     say(state.dataset.ready ?? '', 'ready');
+    if (arrived()) return;
     watchForUpdate(registration, say);
   } catch {
     // Registering asks for a new version, which fails without a signal; the book may be here all the same.
     if (!navigator.serviceWorker.controller) say(state.dataset.failed ?? '', 'failed');
   }
+}
+
+/** Open what was asked for of a book that is files: now the worker can answer it. */
+function arrived() {
+  const address = document.querySelector('[data-arrive]')?.getAttribute('data-arrive');
+  if (address) location.replace(address + location.search + location.hash);
+  return Boolean(address);
 }
 
 /**

@@ -5,9 +5,9 @@ import pytest
 from tests.browser import known as questions
 from tests.browser.driving import NoSignal, Server, Watch, open_profile, stop_workers, visit, wait_until_carried
 from tests.browser.known import KNOWN
-from webapp import shelf
+from webapp import pocket, shelf
 
-PAGES = ("", "about", "log", "entry", "crew", *shelf.names())
+PAGES = ("", *pocket.PAGES, *shelf.names())
 
 
 @pytest.fixture(scope="module")

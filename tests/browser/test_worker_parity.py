@@ -8,6 +8,7 @@ import pytest
 from tests import walking
 from tests.browser.driving import NoSignal, Server, Watch, visit, wait_until_carried
 from webapp import pocket, shelf
+from webapp.bundle import PAGE_POLICY
 
 SEED = 20260214
 QUESTIONS_EACH = 30  # from the states of a page, and as many made at random
@@ -17,8 +18,9 @@ FETCH_ALL = """async requests => {
   const replies = [];
   for (const [address, partial] of requests) {
     const reply = await fetch(address, { headers: partial ? { 'HX-Request': 'true' } : {} });
-    const by = reply.headers.get('x-answered-by');
-    replies.push([reply.status, reply.headers.get('content-type'), await reply.text(), by]);
+    const said = name => reply.headers.get(name);
+    const by = said('x-answered-by');
+    replies.push([reply.status, said('content-type'), await reply.text(), by, said('content-security-policy')]);
   }
   return replies;
 }"""
@@ -65,16 +67,16 @@ def replies(chromium, tmp_path_factory):
 def test_a_few_hundred_replies_are_the_same_bytes(replies):
     build, pairs = replies
     assert len(pairs) > QUESTIONS_EACH * len(shelf.names())
-    for (path, query, partial), (status, content_type, body, by) in pairs:
+    for (path, query, partial), (status, content_type, body, by, policy) in pairs:
         expected = pocket.respond(pocket.Request(path, query, partial), "en", build)
         where = f"{path}?{urlencode(query)} partial={partial}"
-        assert by == "phone", where
+        assert (by, policy) == ("phone", PAGE_POLICY), where
         assert (status, content_type) == (expected.status, expected.content_type), where
         assert body.encode() == expected.body.encode(), where
 
 
 def test_every_state_of_a_page_was_among_them(replies):
-    bodies = [body for (_, _, partial), (_, _, body, _) in replies[1] if not partial]
+    bodies = [body for (_, _, partial), (_, _, body, *_) in replies[1] if not partial]
     for mark in ('class="headline answered"', 'class="headline waiting"', 'class="headline problem"', '"errors"'):
         assert any(mark in body for body in bodies), mark
 
@@ -87,6 +89,6 @@ def test_an_address_written_another_way_is_read_as_the_server_reads_it(chromium,
         page.reload()
         carried = page.evaluate(FETCH_ALL, asked)
         served = visit(without, server.address).evaluate(FETCH_ALL, asked)
-    assert [by for *_, by in carried] == ["phone"] * len(asked)
-    assert [by for *_, by in served] == [None] * len(asked)
+    assert [by for *_, by, _ in carried] == ["phone"] * len(asked)
+    assert [by for *_, by, _ in served] == [None] * len(asked)
     assert [reply[:3] for reply in carried] == [reply[:3] for reply in served]

@@ -20,7 +20,7 @@ from tests.faults.conftest import CrewServer
 from tests.faults.phones import Phone, headers, message, revision
 from tests.faults.test_exchange import HERE, everything, let_in, outcomes, push
 from webapp import crew, devices, pages
-from webapp.bundle import ROOT
+from webapp.bundle import PAGE_POLICY, ROOT
 
 METHODS = ("GET", "HEAD", "POST", "PUT", "PATCH", "DELETE", "OPTIONS")
 # What anybody may have: the calculators and the app itself. Everything else is refused without a token.
@@ -305,7 +305,7 @@ def test_s7_every_reply_has_the_headers_that_keep_others_out(whole_app: Flask):
             path, method=method, json={}, headers=headers("https://localhost"), base_url="https://localhost"
         )
         found = reply.headers
-        assert found["Content-Security-Policy"] == pages.PAGE_POLICY
+        assert found["Content-Security-Policy"] == PAGE_POLICY
         assert found["X-Content-Type-Options"] == "nosniff"
         assert found["Referrer-Policy"] == "same-origin"
         assert found["Cache-Control"] == "no-store"

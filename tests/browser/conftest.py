@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Playwright, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Playwright, expect, sync_playwright
 
 from tests.browser import driving
 from tests.browser.driving import Server, Watch
@@ -22,6 +22,7 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 @pytest.fixture(scope="session")
 def playwright() -> Iterator[Playwright]:
     assert driving.CHROMIUM, "the browser tests need Chromium: ./tests/run says how to get it"
+    expect.set_options(timeout=driving.PATIENCE_MS)
     with sync_playwright() as running:
         yield running
 
@@ -71,6 +72,7 @@ def new_phone(chromium: Browser) -> Iterator[Callable[..., BrowserContext]]:
     def make(**options: object) -> BrowserContext:
         context = chromium.new_context(**{**driving.PHONE, **options})  # type: ignore[arg-type]
         context.set_default_timeout(driving.PATIENCE_MS)
+        context.add_init_script(driving.WATCH_ASKING)
         phones.append((context, Watch(context)))
         return context
 

@@ -6,6 +6,7 @@ import signal
 import socket
 import subprocess
 import sys
+from collections.abc import Callable
 from pathlib import Path
 from urllib.parse import urlsplit
 
@@ -35,6 +36,29 @@ ARGUMENTS = [
 ]
 PHONE = {"viewport": {"width": 360, "height": 640}, "has_touch": True, "is_mobile": True}
 PATIENCE_MS = 15000  # a shared machine under load; nothing waits this long when it works
+
+# Whether the answer belongs to what stands in the form: nothing waits to be asked, nothing is on its way, and the
+# last answer was asked for after the last change.
+WATCH_ASKING = """{
+  const DELAY_MS = 80;  // a little more than the form's own (hx-trigger)
+  let changes = 0, answered = 0, waiting = 1, underway = 0;
+  const asked = new WeakMap();
+  const form = event => event.target instanceof Element && event.target.closest('form[hx-get]');
+  for (const type of ['input', 'change', 'submit']) {
+    addEventListener(type, event => {
+      if (!form(event)) return;
+      changes++;
+      waiting++;
+      setTimeout(() => waiting--, DELAY_MS);
+    }, true);
+  }
+  addEventListener('load', () => setTimeout(() => waiting--, DELAY_MS));
+  addEventListener('htmx:config:request', event => asked.set(event.detail.ctx, changes));
+  addEventListener('htmx:before:request', () => underway++);
+  addEventListener('htmx:finally:request', () => underway--);
+  addEventListener('htmx:after:swap', event => { answered = asked.get(event.detail.ctx) ?? answered; });
+  window.isAnswered = () => !waiting && !underway && answered >= changes;
+}"""
 
 
 class Server:
@@ -163,6 +187,7 @@ def open_profile(playwright: Playwright, profile: Path, **options: object) -> Br
     settings = {"executable_path": CHROMIUM, "args": ARGUMENTS, **PHONE, **options}
     context = playwright.chromium.launch_persistent_context(profile, **settings)  # type: ignore[arg-type]
     context.set_default_timeout(PATIENCE_MS)
+    context.add_init_script(WATCH_ASKING)
     return context
 
 
@@ -180,18 +205,37 @@ def box_of(element: Locator) -> FloatRect:
     return box
 
 
+def boxes_of(page: Page, *selectors: str) -> list[FloatRect]:
+    """Return where the first of each is on the screen, all at one moment: no answer can come in between."""
+    boxes = page.evaluate(
+        "all => all.map(each => document.querySelector(each)?.getBoundingClientRect().toJSON())", selectors
+    )
+    assert all(box and box["height"] for box in boxes), dict(zip(selectors, boxes, strict=True))
+    return boxes
+
+
+def wait_until_answered(page: Page) -> None:
+    """Wait until the answer belongs to what stands in the form, and nothing is about to replace it."""
+    wait_until(page, lambda: page.evaluate("isAnswered()"))
+
+
 def wait_until_carried(page: Page) -> None:
     """Wait until the page says that it will work offline."""
     page.wait_for_selector("[data-phone-state=ready]")
 
 
+def wait_until(page: Page, holds: Callable[[], object], patience: int = PATIENCE_MS) -> None:
+    """Wait until something holds. A page that allows no eval has no other way to be asked."""
+    for _ in range(patience // 50):
+        if holds():
+            return
+        page.wait_for_timeout(50)
+    raise AssertionError(f"not within {patience} ms")
+
+
 def wait_until_settled(page: Page) -> None:
     """Wait until the fingers have rested for long enough: the answer is remembered and stands in the address."""
-    for _ in range(PATIENCE_MS // 100):
-        if page.evaluate("localStorage.getItem(`link:${document.forms[0].dataset.calculator}`)"):
-            return
-        page.wait_for_timeout(100)
-    raise AssertionError("the answer never settled")
+    wait_until(page, lambda: page.evaluate("localStorage.getItem(`link:${document.forms[0].dataset.calculator}`)"))
 
 
 def stop_workers(page: Page) -> None:

@@ -374,10 +374,24 @@ def choose_unit(page: Page, name: str, unit: str) -> None:
 
 def read_number(page: Page) -> tuple[float, str]:
     """Return the number and the unit of the answer that the page shows."""
-    page.wait_for_selector(".headline.answered .number")
-    number = page.inner_text(".headline .number b").replace("\u202f", "").replace("\u2212", "-")
-    unit = page.locator(".headline .number .unit")
-    return float(number), unit.inner_text() if unit.count() else ""  # a shade has none
+    page.wait_for_selector(".headline.answered .number b")
+    shown = shown_number(page)
+    assert shown, "the answer went away"
+    return shown
+
+
+# The words of an answer that is no number, or the number and its unit (a shade has none), all at one moment.
+SHOWN = """() => {
+  const number = document.querySelector('.headline.answered .number');
+  const part = selector => number?.querySelector(selector)?.innerText ?? '';
+  return [number?.matches('.words') ? number.innerText : '', part('b'), part('.unit')];
+}"""
+
+
+def shown_number(page: Page) -> tuple[float, str] | None:
+    """Return the number and the unit that the page shows now, if it does."""
+    _, number, unit = page.evaluate(SHOWN)
+    return (float(number.replace("\u202f", "").replace("\u2212", "-")), unit) if number else None
 
 
 def expect(page: Page, known: Known) -> None:
@@ -385,11 +399,10 @@ def expect(page: Page, known: Known) -> None:
     shown = None
     for _ in range(driving.PATIENCE_MS // 100):
         if known.words:
-            said = page.locator(".headline.answered .number.words")
-            if said.count() and said.inner_text() == known.words:
+            shown = page.evaluate(SHOWN)[0]
+            if shown == known.words:
                 return
-        elif page.locator(".headline.answered .number b").count():
-            shown = read_number(page)
+        elif shown := shown_number(page):
             if known.low <= shown[0] <= known.high and shown[1] == known.unit:
                 return
         page.wait_for_timeout(100)

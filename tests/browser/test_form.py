@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.browser.driving import box_of, path_of, visit, wait_until_settled
+from tests.browser.driving import box_of, boxes_of, path_of, visit, wait_until_answered, wait_until_settled
 from tests.browser.known import TYPING_MS
 
 ASKED = "heat-input?voltage=24+V&current=180+A&travel_speed=12+in/min"
@@ -116,17 +116,17 @@ def test_an_error_waits_until_its_field_is_left_and_goes_when_it_is_mended(answe
     box.fill("")
     for character in "1,234":
         answered.keyboard.type(character)
-        answered.wait_for_timeout(120)
+        wait_until_answered(answered)
         assert slot.is_hidden(), character
         assert box.get_attribute("aria-invalid") is None
-    assert answered.get_by_text("Waiting for the rest of the number").is_visible()
+    answered.get_by_text("Waiting for the rest of the number").wait_for()
     answered.locator("#current").tap()
     slot.wait_for()
     assert slot.inner_text().endswith("could be 1234 or 1.234. Type one of these")
     assert box.get_attribute("aria-invalid") == "true"
     assert "voltage-error" in (box.get_attribute("aria-describedby") or "")
     assert answered.locator(".headline .summary").inner_text().startswith("There is a problem")
-    error, entry = box_of(slot), box_of(box)
+    error, entry = boxes_of(answered, "#voltage-error", "#voltage")
     assert entry["y"] - (error["y"] + error["height"]) < 20, "the error is not beside its field"
     box.fill("24")
     wait_for_number(answered, "17.3")
@@ -145,7 +145,7 @@ def test_what_is_said_aloud_leaves_out_an_error_that_is_still_held_back(heat):
 def test_an_error_that_appears_does_not_take_the_button_from_under_the_finger(heat, press):
     heat.locator("#voltage").tap()
     heat.keyboard.type("1,234")
-    heat.wait_for_timeout(200)
+    wait_until_answered(heat)
     target = heat.locator("[data-fill=voltage]").nth(2)
     if press == "tap":
         target.tap()
@@ -155,7 +155,7 @@ def test_an_error_that_appears_does_not_take_the_button_from_under_the_finger(he
         place = box_of(target)
         heat.mouse.move(place["x"] + 20, place["y"] + 20)
         heat.mouse.down()
-        heat.wait_for_timeout(250)
+        wait_until_answered(heat)
         heat.mouse.up()
     heat.get_by_text("Waiting for 2 of").wait_for()
     assert heat.input_value("#voltage") == "24"
@@ -232,8 +232,13 @@ def test_a_slow_answer_never_replaces_a_newer_one(new_phone, server, sync):
     while not slow:
         page.wait_for_timeout(50)
     page.fill("#voltage", "20")
-    page.wait_for_timeout(500)
-    slow[0].continue_()
-    page.wait_for_timeout(500)
     shown = {"this:replace": "14.4", "this:drop": "21.6"}
+    if sync == "this:replace":
+        wait_for_number(page, shown[sync])
+        slow[0].continue_()
+        page.wait_for_timeout(500)  # the older answer must not come
+    else:
+        page.wait_for_timeout(500)  # the newer question must not be asked
+        slow[0].continue_()
+        wait_for_number(page, shown[sync])
     assert (page.input_value("#voltage"), number(page)) == ("20", shown[sync])

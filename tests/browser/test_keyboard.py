@@ -3,7 +3,7 @@
 import pytest
 
 from tests.browser import pages
-from tests.browser.driving import box_of, visit
+from tests.browser.driving import box_of, boxes_of, visit, wait_until_answered
 
 # Where the focus is after each press of Tab, until it leaves the page: [name, ring in px, is it in sight].
 FOCUSED = """() => {
@@ -92,7 +92,7 @@ def test_a_question_is_answered_by_keys_alone(phone, server):
         page.keyboard.type(keys)
     page.locator(".headline .number b", has_text="17.3").wait_for()
     page.keyboard.press("Enter")
-    page.wait_for_timeout(300)
+    wait_until_answered(page)
     assert page.input_value("#voltage") == "24", "Enter pressed a preset"
     # Tab goes on to the unit and to the presets, where the space bar presses.
     page.keyboard.press("Tab")
@@ -114,8 +114,8 @@ def test_the_bar_never_covers_the_field_that_is_typed_in(phone, server, height):
         box.evaluate("each => scrollBy(0, each.getBoundingClientRect().top - innerHeight + 130)")
         box.focus()
         page.keyboard.type(text)
-        page.wait_for_timeout(250)
-        field, bar = box_of(box), box_of(page.locator(".headline"))
+        wait_until_answered(page)
+        field, bar = boxes_of(page, f"#{name}", ".headline")
         assert field["y"] >= 0, name
         assert field["y"] + field["height"] <= bar["y"], name
         assert bar["height"] < height / 2

@@ -6,7 +6,7 @@ from pathlib import Path
 from urllib.parse import urlencode
 
 import pytest
-from playwright.sync_api import BrowserContext, Dialog, Page
+from playwright.sync_api import BrowserContext, Dialog, Page, expect
 
 from tests.browser.driving import NoSignal, Server, Watch, open_profile, visit, wait_until_carried
 from webapp import devices
@@ -200,11 +200,11 @@ def test_f12_a_wrong_answer_keeps_what_waits_and_says_why(phone: BrowserContext,
     page.locator("[data-exchange]", has_text=words).and_(
         page.locator("[data-exchange]", has_text="1 not on the server yet")
     ).wait_for()
-    assert page.locator(".unsent").inner_text() == "\u21911"
+    expect(page.locator(".unsent")).to_have_text("\u21911")
     phone.unroute("**/sync")
     page.get_by_role("button", name="Send now").tap()
     page.get_by_text("Everything on this phone is on the server too.").wait_for()
-    assert page.locator(".unsent").inner_text() == ""
+    expect(page.locator(".unsent")).to_have_text("")
 
 
 def test_f21_five_tabs_at_once_store_each_entry_once(phone: BrowserContext, crew: Server):

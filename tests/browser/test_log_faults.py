@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import BrowserContext, Page, Playwright, Route, expect
 
-from tests.browser.driving import Server, open_profile, visit, wait_until_carried
+from tests.browser.driving import Server, open_profile, visit, wait_until, wait_until_carried
 from tests.browser.test_log import RUN, keep, pair, rows
 from tests.faults.counts import count
 from tests.faults.phones import revision
@@ -198,11 +198,7 @@ def test_f15_killed_while_sending_and_on_the_acknowledgement_it_arrives_once(bat
         page = battery.on()
         held = hold_messages(battery.context, reach_server=point == "on ack")
         keep(page, battery.server.address, joint=f"{point} {turn}")
-        for _ in range(100):
-            if held:
-                break
-            page.wait_for_timeout(50)
-        assert held, "it was never sent"
+        wait_until(page, held.__len__)
         battery.dies()
         page = battery.on("log")
         page.get_by_text("Everything on this phone is on the server too.").wait_for()
@@ -280,10 +276,7 @@ def test_f16_a_store_held_by_another_tab_is_told_and_used_once_it_is_free(phone:
     newer.get_by_text(REFUSED + " Close the other tabs").wait_for()
     assert newer.input_value("#joint") == "held"
     holder.close()
-    for _ in range(100):
-        if newer.evaluate("connections.length"):  # the opening that waited has come through
-            break
-        newer.wait_for_timeout(50)
+    wait_until(newer, lambda: newer.evaluate("connections.length"))  # the opening that waited has come through
     newer.get_by_role("button", name="Keep in the log").tap()
     newer.get_by_text("Kept on this phone.").wait_for()
     assert len(rows(newer, server.address, 2)) == 2
@@ -356,7 +349,9 @@ def test_f29_an_entry_of_a_newer_schema_is_listed_kept_byte_for_byte_and_not_edi
     crew.start()
     page = visit(phone, crew.address)
     pair(page, crew)
-    page.wait_for_timeout(500)
+    page.goto(crew.address + "log")
+    page.get_by_role("button", name="Send now").tap()
+    page.get_by_text("Everything on this phone is on the server too.").wait_for()
     [row] = rows(page, crew.address)
     assert "Written by a newer Puddlebook: update to read it." in row
     assert page.get_by_role("link", name="Same again").count() == 0

@@ -37,6 +37,7 @@ SHARED_WEBAPP = (
     "pocket.py",
     "shelf.py",
     "shell.py",
+    "wording.py",
     "words/__init__.py",
     "words/en.py",
 )

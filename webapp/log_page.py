@@ -1,30 +1,19 @@
 """The log and the crew: rows live on the phone alone. Python makes the frame, the page's script the rows."""
 
-from calculators.contract import Choice, say
+from calculators.contract import Choice
 from webapp import shelf
-from webapp.catalogue import Context, sentence
-from webapp.markup import escape, tag
+from webapp.catalogue import Context
+from webapp.markup import tag
+from webapp.wording import Wording
 
 NARROWED_BY = ("job", "joint", "wire_class", "gas_used")
 REASONS = ("no-signal", "portal", "pair", "wait", "server", "older", "busy", "store")
 STATES = ("phone", "sending", "server", "needs-you")
 
 
-class _Words:
-    def __init__(self, context: Context) -> None:
-        self.context = context
-
-    def __call__(self, id: str) -> str:
-        return escape(sentence(say(id), self.context))
-
-    def given(self, names: tuple[str, ...], prefix: str) -> str:
-        """Return sentences as attributes that the page's script reads: data-<name>="…"."""
-        return "".join([" data-" + name + '="' + self(prefix + name) + '"' for name in names])
-
-
 def log(context: Context) -> str:
     """Return what stands inside <main> of the log."""
-    words = _Words(context)
+    words = Wording(context)
     new = tag("a", words("log.new"), 'class="action" href="weld-entry"')
     out = tag("h1", words("log.title")) + tag("p", words("log.lead"))
     out += tag("p", words("log.no-script"), "data-no-log")
@@ -33,7 +22,7 @@ def log(context: Context) -> str:
     return out
 
 
-def _sending(words: _Words) -> str:
+def _sending(words: Wording) -> str:
     state = 'role="status" data-exchange' + words.given(("none", "waiting", "alone", "sending"), "log.exchange.")
     state += words.given(REASONS, "log.reason.")
     button = tag("button", words("log.send"), 'type="button" data-send')
@@ -41,7 +30,7 @@ def _sending(words: _Words) -> str:
     return tag("p", "", state) + tag("p", button + crew, 'class="row-of-buttons"')
 
 
-def _narrowing(words: _Words) -> str:
+def _narrowing(words: Wording) -> str:
     options = tag("option", words("log.all"), 'value=""')
     for name in NARROWED_BY:
         options += tag("option", words("log.by." + name), 'value="' + name + '"')
@@ -51,7 +40,7 @@ def _narrowing(words: _Words) -> str:
     return tag("div", by, 'class="field"') + tag("div", value, 'class="field" data-narrow-value hidden')
 
 
-def _rows(words: _Words) -> str:
+def _rows(words: Wording) -> str:
     """Return the list and the pattern of one entry, which the script fills in with text."""
     line = tag("p", "", 'class="what"') + tag("p", "", 'class="number words"') + tag("p", "", 'class="details"')
     line += tag(
@@ -65,7 +54,7 @@ def _rows(words: _Words) -> str:
     return pattern + empty + tag("ol", "", 'class="log" data-rows') + tag("p", more, 'class="row-of-buttons"')
 
 
-def _keeping(words: _Words) -> str:
+def _keeping(words: Wording) -> str:
     """Return what takes everything out and in, and says how safe it lies on the phone."""
     out = tag("h2", words("log.keeping")) + tag(
         "p", "", "data-persist" + words.given(("yes", "no", "unknown"), "log.persist.")
@@ -82,7 +71,7 @@ def _keeping(words: _Words) -> str:
 
 def entry(context: Context) -> str:
     """Return what stands inside <main> of one entry with its versions."""
-    words = _Words(context)
+    words = Wording(context)
     version = tag("h2", "") + tag("p", "", 'class="state"') + tag("dl", "")
     version += tag("p", tag("button", words("entry.take"), 'type="button" data-take'), 'class="row-of-buttons"')
     pattern = tag("template", tag("article", version), "data-pattern")
@@ -118,7 +107,7 @@ def _recorded() -> list[tuple[str, str]]:
 
 def crew(context: Context) -> str:
     """Return what stands inside <main> of the crew's page: pairing this phone, and leaving."""
-    words = _Words(context)
+    words = Wording(context)
     out = tag("h1", words("crew.title")) + tag("p", words("crew.lead"))
     back = tag("p", tag("a", words("entry.back"), 'href="log"'))
     if not context.has_server():

@@ -57,6 +57,7 @@ FOR_SCRIPTS = {
     *("data-back", "data-begin", "data-checklist", "data-copy-draft", "data-countdown", "data-draft", "data-end"),
     *("data-left", "data-over", "data-retick", "data-seconds", "data-tick", "data-untick"),
     *("data-card", "data-line", "data-takes"),
+    *("data-record-changed", "data-record-open", "data-results"),
 }
 
 

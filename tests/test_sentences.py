@@ -36,6 +36,11 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "log.state.": log_page.STATES,
     "entry.": ("leading", "beside", "older", "deleted", "gone"),
     "crew.": ("paired", "not-paired", "not-sent", "left", "wrong"),
+    "record.": (
+        *("corrects", "job", "saved", "full", "refused", "versions"),
+        *(f"{id}.{name}" for id in ("corrects", "log", "save") for name in ("job", "job-price")),
+        *("log.stock", "save.stock"),
+    ),
     "machine.": ("none", "typed", "new-name", "rename", "delete", "undo"),
 }
 # Looked up by name from a calculator's declaration.

@@ -249,20 +249,32 @@ def _recording(filled: Filled, kind: str) -> str:
         return ""
 
     def words(id: str) -> str:
-        return filled.text(say(id))
+        """Return what it is called for this calculator, or for any that keeps a record."""
+        own = id + "." + filled.calculator.name
+        return filled.text(say(own if has(own) else id))
 
-    save = tag(
-        "button", words("record.save"), 'type="button" data-record-save data-corrects="' + words("record.correct") + '"'
-    )
+    def given(names: tuple[str, ...]) -> str:
+        return "".join([" data-" + name + '="' + words("record." + name) + '"' for name in names])
+
     photo = tag("label", words("record.photo"), 'for="record-photo"')
     photo += '<input id="record-photo" type="file" accept="image/*" capture="environment">'
-    said = (
-        'role="status" data-record-said data-saved="' + words("record.saved") + '" data-full="' + words("record.full")
-    )
-    said += '" data-refused="' + words("record.refused") + '" data-versions="' + words("record.versions") + '"'
-    inner = tag("div", photo, 'class="field"') + tag("p", save, 'class="row-of-buttons"') + tag("p", "", said)
-    inner += tag("p", tag("a", words("record.log"), 'class="action" href="log"'), 'class="row-of-buttons"')
-    return tag("div", inner, 'class="recording" data-record="' + kind + '" hidden')
+    changed = tag("h2", words("record.changed")) + tag("ul", "", 'class="changes"')
+    save = tag("button", words("record.save"), 'type="button" data-record-save' + given(("corrects",)))
+    open = 'class="action" href="' + _LISTS.get(kind, "log") + '" data-record-open' + given(("job",))
+    inner = tag("div", changed, "data-record-changed hidden") + tag("div", photo, 'class="field"')
+    inner += tag("p", save, 'class="row-of-buttons"')
+    inner += tag("p", "", 'role="status" data-record-said' + given(("saved", "full", "refused", "versions")))
+    inner += tag("p", tag("a", words("record.log"), open), 'class="row-of-buttons"')
+    found = filled.reply.answer
+    assert found is not None
+    # In one unit each, whatever the reader's are: amounts of several entries are added up.
+    amounts = [each for each in found.results if isinstance(each, Number)]
+    carried = [(each.name, Measured(each.value, each.quantity.name, None, each.quantity.si)) for each in amounts]
+    results = '" data-results="' + escape(query(_carried(filled, tuple(carried)))) + '" hidden'
+    return tag("div", inner, 'class="recording" data-record="' + kind + results)
+
+
+_LISTS = {"weld-entry": "log", "job": "jobs", "stock": "truck"}
 
 
 def _sharing(filled: Filled) -> str:

@@ -8,6 +8,7 @@ import { offerFixes } from './fixed.js';
 import { watchKeptBoxes } from './kept-box.js';
 import { offerKeeping, watchMachines } from './machines.js';
 import { followed, inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
+import { inputsName, purpose } from './opened.js';
 import { watchTicks } from './ticks.js';
 import { watchTimers } from './timer.js';
 
@@ -31,11 +32,18 @@ export function watchForm(form) {
     ask();
   };
 
+  /** A record that is there already is no start for the next one; its own draft is kept elsewhere (records/drafts.js). */
+  const isOwn = () => inputsName(calculator) === calculator;
+  /** @param {string | null} link */
+  const keepInputs = link => {
+    if (!isOwn()) return;
+    keep(inputsKey(calculator), filledIn(form));
+    keep(linkKey(calculator), link);
+  };
   const changed = () => {
     showAsked(form);
     // At once: a phone may be locked or a browser closed at any time. No link yet: there may be no answer.
-    keep(inputsKey(calculator), filledIn(form));
-    keep(linkKey(calculator), null);
+    keepInputs(null);
   };
   form.addEventListener('input', changed);
   form.addEventListener('change', changed);
@@ -56,16 +64,15 @@ export function watchForm(form) {
   /** When the fingers rest: remember the answer, say it aloud, let the phone keep the finished page. */
   const settled = () => {
     const link = answer.querySelector('a.share');
-    keep(inputsKey(calculator), filledIn(form));
     speak(answer);
     // An address never claims an answer that is no longer there; without one, a reload brings the inputs back.
     const address = link?.getAttribute('href') ?? '';
-    history.replaceState(null, '', address || location.pathname);
+    keepInputs(address ? (address.split('?')[1] ?? '') : null);
+    history.replaceState(null, '', (address || location.pathname) + purpose());
     if (!address) return;
-    keep(linkKey(calculator), address.split('?')[1] ?? '');
     const number = headlineNumber(answer);
     const label = answer.querySelector('.headline .headline-label')?.textContent ?? '';
-    if (number) keepRecent({ calculator, href: address, label, number, given: typedNumbers(form), at: Date.now() }, opened);
+    if (number && isOwn()) keepRecent({ calculator, href: address, label, number, given: typedNumbers(form), at: Date.now() }, opened);
     // Asked for once as a whole page, the answer opens next time before Python has woken up.
     if (navigator.serviceWorker?.controller) fetch(address).catch(() => {});
   };
@@ -79,7 +86,7 @@ export function watchForm(form) {
   offerCopy(answer);
   offerKeeping(answer);
   offerFixes(answer);
-  const last = location.search === '' ? recall(inputsKey(calculator)) : null;
+  const last = location.search === '' && isOwn() ? recall(inputsKey(calculator)) : null;
   if (last) fillIn(form, last);
   const from = followed(location.href) || (location.search === '' ? 'home' : '');
   const picked = watchMachines(form, ask, from);
@@ -100,7 +107,7 @@ function watchClear(form, ask) {
   clearing.addEventListener('click', () => {
     before = filledIn(form);
     clear(form);
-    history.replaceState(null, '', location.pathname);
+    history.replaceState(null, '', location.pathname + purpose());
     undo.hidden = false;
     ask();
   });

@@ -3,10 +3,12 @@
 import { watchForm } from './form.js';
 import { watchLinks } from './machines.js';
 import { showRecent } from './recent.js';
+import { readPurpose } from './opened.js';
 import { keepOnPhone } from './phone.js';
 import { loadRecords } from './records/load.js';
 import { watchTheme } from './theme-choice.js';
 
+readPurpose();
 for (const element of document.querySelectorAll('[data-needs-script]')) element.removeAttribute('hidden');
 const form = document.querySelector('form[data-calculator]');
 if (form instanceof HTMLFormElement) watchForm(form);

@@ -1,17 +1,18 @@
 // @ts-check
 // Most pages need no records: their script is fetched where they are kept, shown, or have to be sent.
 import { recall } from '../memory.js';
+import { RECORDS, purpose } from '../opened.js';
 import { PAIRED, UNSENT, showUnsent } from './unsent.js';
 
 export function loadRecords() {
   const left = recall(UNSENT);
   showUnsent();
-  // Read before the page puts the answer's own address in the place of this one.
-  document.documentElement.dataset.opened = location.hash;
+  const forms = RECORDS.map(name => `form[data-calculator=${name}]`).join();
   const load = () => {
     // Of a type that no browser runs, until it is needed.
     const address = document.querySelector('script[type="records"]')?.getAttribute('src');
-    const needed = document.querySelector('[data-log], [data-entry], [data-crew], [data-record], form[data-calculator=weld-entry]') || (left && recall(PAIRED));
+    // Every page that shows records says what it needs where there is no script.
+    const needed = document.querySelector(`[data-no-log], [data-record], ${forms}`) || purpose() || (left && recall(PAIRED));
     if (!address || !needed || document.querySelector('script[data-records]')) return;
     const script = document.createElement('script');
     script.src = address;

@@ -4,6 +4,7 @@ import { recall } from '../memory.js';
 import { allPhotos, everything, fact, page, store, valuesOf, waitingAmong } from './database.js';
 import { csvOf, exported, imported } from './file.js';
 import { cannotOpen, count, exchangeNow, reason, whenExchanged } from './sending.js';
+import { typedOf } from './typed.js';
 import { PAIRED } from './unsent.js';
 
 const A_PAGE = 30;
@@ -13,8 +14,7 @@ const A_SCREEN = 8; // drawn first, so that a slow phone shows something soon
 
 /** The address that fills the form in from an entry. @param {Row} row @param {string} [hash] */
 export function formAddress(row, hash = '') {
-  const typed = Object.entries(row.fields).filter(([name]) => !['welded_at', 'shown', 'shown_verdict', 'photos'].includes(name));
-  return `weld-entry?${new URLSearchParams(typed)}${hash}`;
+  return `weld-entry?${new URLSearchParams(typedOf(row.fields))}${hash || (row.fields.job_id ? `#job=${row.fields.job_id}` : '')}`;
 }
 
 /** What was measured on one pass and is no start for the next. */

@@ -1,23 +1,25 @@
 // @ts-check
-// Keeping what was typed as a record: the button under an answer of a calculator that is one.
+// Keeping what was typed as a record: the button under an answer of a calculator that is one, or a part of one.
 import { keep, recall } from '../memory.js';
-import { keepFact, keepPhoto, revisionsOf, save } from './database.js';
+import { inputsName, openedFor, setPurpose } from '../opened.js';
+import { keepFact, keepPhoto, revisionsOf, row, save } from './database.js';
+import { forgetDraft } from './drafts.js';
 import { SCHEMA, bodyOf, bodyText } from './revision.js';
 import { exchangeNow } from './sending.js';
+import { cardsShown, changes, isShown, partOf, typedOf } from './typed.js';
+
+/** @typedef {import('./typed.js').Fields} Fields */
 
 const ASKED_TO_PERSIST = 'asked-to-persist';
 const LONGEST_WAIT_MS = 5000;
+/** What a count of stock is about; another name for the same spool is no new count. */
+const NO_COUNT = ['name', 'notes'];
 
-/** What was kept last, and what was said of it: the answer may be drawn anew right after. */
-let last = { query: '', words: '' };
-
-/** Which entry the page corrects, after the #: it never leaves the phone. @returns {{ id: string, rev: string } | null} */
-function corrected() {
-  const found = /^#correct=([0-9a-f-]{36})&rev=(\d+-[0-9a-f]{32})$/.exec(document.documentElement.dataset.opened ?? '');
-  return found ? { id: found[1] ?? '', rev: found[2] ?? '' } : null;
-}
+/** What was kept last, what was said of it, and where it can be seen: the answer may be drawn anew right after. */
+let last = { query: '', words: '', id: '' };
 
 const query = () => document.querySelector('#answer a.share')?.getAttribute('href')?.split('?')[1] ?? '';
+const calculatorOf = () => document.querySelector('form[data-calculator]')?.getAttribute('data-calculator') ?? '';
 
 export function offerRecord() {
   const offer = document.querySelector('[data-record]');
@@ -26,12 +28,16 @@ export function offerRecord() {
   if (!(offer instanceof HTMLElement && button instanceof HTMLButtonElement && said instanceof HTMLElement)) return;
   if (offer.dataset.offered) return;
   offer.dataset.offered = 'yes';
+  const { correct, job } = openedFor();
+  const isPart = partOf(calculatorOf(), offer.dataset.record ?? '') !== '';
+  if (isPart && !correct && !job) return; // a part of nothing
   offer.hidden = false;
-  if (corrected()) button.textContent = button.dataset.corrects ?? '';
+  if (correct) button.textContent = button.dataset.corrects ?? '';
+  showWay(offer, last.query === query() ? last.id : '');
   if (query() === last.query) {
     button.disabled = true;
     said.textContent = last.words;
-  }
+  } else if (correct || isPart) showChanges(offer, correct || job);
   button.addEventListener('click', async () => {
     button.disabled = true;
     await answered();
@@ -40,10 +46,10 @@ export function offerRecord() {
     if (!(now instanceof HTMLElement)) return;
     try {
       const asked = query();
-      const versions = await keepRecord(now);
-      last = { query: asked, words: (versions > 1 ? said.dataset.versions : said.dataset.saved) ?? '' };
-      document.documentElement.dataset.opened = ''; // a correction is one; what comes next is an entry of its own
+      const { versions, id } = await keepRecord(now);
+      last = { query: asked, words: (versions > 1 ? said.dataset.versions : said.dataset.saved) ?? '', id };
       tell(last.words, true);
+      showWay(document.querySelector('[data-record]'), id);
       exchangeNow();
     } catch (error) {
       const full = error instanceof Error && error.name === 'QuotaExceededError';
@@ -60,6 +66,41 @@ function tell(words, kept) {
   if (button instanceof HTMLButtonElement) button.disabled = kept;
 }
 
+/** Where what was kept can be seen: in its list, or on the page of the job that it is or belongs to. @param {Element | null} offer @param {string} id of a job just kept */
+function showWay(offer, id) {
+  const way = offer?.querySelector('[data-record-open]');
+  const { correct, job } = openedFor();
+  const isJob = offer instanceof HTMLElement && offer.dataset.record === 'job';
+  const shown = (isJob && (id || correct)) || job;
+  if (!(way instanceof HTMLAnchorElement && shown)) return;
+  way.href = `work#${shown}`;
+  way.textContent = way.dataset.job ?? '';
+}
+
+/** Say line by line what the answer says now and the kept record did not. @param {HTMLElement} offer @param {string} id */
+async function showChanges(offer, id) {
+  const place = offer.querySelector('[data-record-changed]');
+  const list = place?.querySelector('ul');
+  const found = await row(id).catch(() => undefined);
+  if (!(place instanceof HTMLElement && list && found)) return;
+  const part = partOf(calculatorOf(), offer.dataset.record ?? '');
+  const kept = Object.fromEntries(Object.entries(found.fields).filter(([name]) => name.startsWith('card_') && isShown(name, part)));
+  const changed = Object.keys(kept).length ? changes(kept, cardsShown(document.getElementById('answer'), part)) : [];
+  place.hidden = changed.length === 0;
+  list.replaceChildren(...changed.map(changeItem));
+}
+
+/** A change as an item of a list. @param {import('./typed.js').Change} change */
+export function changeItem(change) {
+  const item = document.createElement('li');
+  for (const [name, text] of [['span', `${change.card}: ${change.label}`], ['del', change.before || '\u2013'], ['ins', change.now || '\u2013']]) {
+    const part = document.createElement(name ?? '');
+    part.textContent = text ?? '';
+    item.append(part, name === 'ins' ? '' : name === 'del' ? ' \u2192 ' : ' ');
+  }
+  return item;
+}
+
 /** Ask once more and wait for the answer: a thumb is quicker than the pause after the last key. */
 function answered() {
   const form = document.querySelector('form[data-calculator]');
@@ -71,52 +112,98 @@ function answered() {
   });
 }
 
-/** Keep what the answer on this page is about; return how many versions of it stand beside each other. @param {HTMLElement} offer */
+/**
+ * Keep what the answer on this page is about.
+ * @param {HTMLElement} offer @returns {Promise<{ id: string, versions: number }>} `versions`: how many of it stand beside each other
+ */
 async function keepRecord(offer) {
-  const typed = new URLSearchParams(query());
-  const correcting = corrected();
+  const kind = offer.dataset.record ?? '';
+  const calculator = calculatorOf();
+  const part = partOf(calculator, kind);
+  const { correct, rev, job } = openedFor();
   const now = new Date();
-  /** @type {Record<string, string>} */
-  const fields = Object.fromEntries(typed);
-  const isEntry = offer.dataset.record === 'weld-entry';
-  if (isEntry) fields.welded_at = now.toISOString();
-  const before = correcting && (await revisionsOf(correcting.id)).find(each => each.rev === correcting.rev);
-  const old = before && bodyOf(before);
-  if (old) {
-    if (isEntry) fields.welded_at = old.fields.welded_at ?? before.saved_at;
-    if (old.fields.photos) fields.photos = old.fields.photos;
-  }
-  for (const [name, selector] of [['shown', '.headline .number'], ['shown_verdict', '.verdict']]) {
-    const words = document.querySelector(`#answer ${selector}`)?.textContent?.replace(/\s+/g, ' ').trim();
-    if (name && words) fields[name] = words.slice(0, 400);
-  }
-  Object.assign(fields, cardsShown());
+  const name = inputsName(calculator);
+  // A part goes into its record as that stands now; the whole follows what it was opened from.
+  const id = correct || (part ? job : '');
+  const follows = part && id ? ((await row(id))?.rev ?? '') : correct ? rev : '';
+  const before = id ? (await revisionsOf(id)).find(each => each.rev === follows) : undefined;
+  if (part && !before) throw new Error('a part of nothing');
+  const old = (before && bodyOf(before)?.fields) ?? {};
+  /** @type {Fields} */
+  const fields = { ...besides(old, part), ...shownNow(part) };
+  for (const [field, text] of new URLSearchParams(query())) fields[part + field] = text;
+  if (!part) await addKept(kind, fields, old, before?.saved_at ?? now.toISOString(), now);
   const photo = offer.querySelector('input[type=file]');
   const file = photo instanceof HTMLInputElement ? photo.files?.[0] : undefined;
   if (file) {
-    const name = crypto.randomUUID();
-    await keepPhoto(name, file);
-    fields.photos = [...(fields.photos ?? '').split(' '), name].join(' ').trim();
+    const photoName = crypto.randomUUID();
+    await keepPhoto(photoName, file);
+    fields.photos = [...(fields.photos ?? '').split(' '), photoName].join(' ').trim();
   }
   const build = document.querySelector('.build code')?.textContent ?? '';
-  const body = bodyText({ kind: offer.dataset.record ?? '', schema: SCHEMA, build, fields });
-  const { versions } = await save({ id: correcting?.id, parents: correcting ? [correcting.rev] : [], body, at: now });
+  const body = bodyText({ kind, schema: SCHEMA, build, fields });
+  const { revision, versions } = await save({ id: id || undefined, parents: follows ? [follows] : [], body, at: now });
+  if (kind !== 'weld-entry') await forgetDraft(name, `?${new URLSearchParams(typedOf(fields, part))}`).catch(() => {});
+  // What comes next on this page: an entry of its own, of the same job; a job goes on being the same job.
+  if (kind !== 'job') setPurpose(job ? `#job=${job}` : '');
+  else if (!part) setPurpose(`#correct=${revision.id}&rev=${revision.rev}`);
   await askToPersist();
-  return versions;
+  return { id: revision.id, versions };
+}
+
+/** What a record keeps although its form, or a part of it, was filled in anew: all that this form does not ask. @param {Fields} old @param {string} part @returns {Fields} */
+function besides(old, part) {
+  const form = document.querySelector('form[data-calculator]');
+  const asked = new Set(form instanceof HTMLFormElement ? [...form.elements].map(each => part + (each.getAttribute('name') ?? '')) : []);
+  return Object.fromEntries(Object.entries(old).filter(([name]) => !asked.has(name) && name !== `${part}units` && !isShown(name, part)));
+}
+
+/** What the answer says now. @param {string} part @returns {Fields} */
+function shownNow(part) {
+  const answer = document.getElementById('answer');
+  const fields = cardsShown(answer, part);
+  for (const [name, selector] of [['shown', '.headline .number'], ['shown_verdict', '.verdict']]) {
+    const words = answer?.querySelector(selector ?? '')?.textContent?.replace(/\s+/g, ' ').trim();
+    if (name && words) fields[part + name] = words.slice(0, 400);
+  }
+  return fields;
 }
 
 /**
- * The cards of the answer as fields: what a closed record shows for good, and what a later answer is held against.
- * @returns {Record<string, string>} card_<name> -> JSON of [heading, [key, label, value], ...]
+ * What a script knows and nobody types.
+ * @param {string} kind @param {Fields} fields @param {Fields} old @param {string} saved when the revision before was saved @param {Date} now
  */
-export function cardsShown(root = document.getElementById('answer')) {
-  const text = (/** @type {Element | null | undefined} */ each) => each?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
-  const cards = [...(root?.querySelectorAll('[data-card]') ?? [])].map(card => {
-    const lines = [...card.querySelectorAll('[data-line]')].map(line => [line.getAttribute('data-line'), text(line.querySelector('dt')), text(line.querySelector('dd'))]);
-    return [`card_${card.getAttribute('data-card')}`, JSON.stringify([text(card.querySelector('h2')), ...lines])];
-  });
-  return Object.fromEntries(cards);
+async function addKept(kind, fields, old, saved, now) {
+  const { job, copy, correct, said } = openedFor();
+  const at = now.toISOString();
+  if (kind === 'weld-entry') {
+    fields.welded_at = correct ? old.welded_at || saved : at;
+    const used = new URLSearchParams(document.querySelector('[data-results]')?.getAttribute('data-results') ?? '');
+    for (const [name, result] of [['used_wire', 'wire_used'], ['used_gas', 'gas_used_volume']]) {
+      const amount = used.get(result ?? '');
+      if (name && amount) fields[name] = amount;
+    }
+    if (job && !correct) {
+      const of = (await row(job))?.fields ?? {};
+      fields.job_id = job;
+      for (const name of ['spool', 'cylinder', 'demo']) if (of[name]) fields[name] = of[name];
+    }
+  } else if (kind === 'stock') {
+    const [counted, before] = [fields, old].map(each => JSON.stringify(Object.entries(typedOf(each)).filter(([name]) => !NO_COUNT.includes(name)).sort()));
+    fields.counted_at = old.counted_at && counted === before && !said.has('count') ? old.counted_at : at;
+  } else if (kind === 'job') {
+    fields.status = old.status || 'open';
+    if (copy && !correct) {
+      const from = (await row(copy))?.fields ?? {};
+      fields.copied_from = copy;
+      // Its price starts from the other's lines, not from what was paid there.
+      for (const [name, text] of Object.entries(from)) if (name.startsWith('price.') && !NOT_COPIED.test(name)) fields[name] = text;
+    }
+  }
 }
+
+/** What of a price is of one job alone, and what its answer said. */
+const NOT_COPIED = /^price\.(shown|paid|deposit|invoice|quote|number|date)/;
 
 /** Once, after the first record: whether the browser promises not to clear it. */
 async function askToPersist() {
@@ -124,4 +211,3 @@ async function askToPersist() {
   keep(ASKED_TO_PERSIST, 'yes');
   await keepFact('persist', await navigator.storage.persist().catch(() => false));
 }
-

@@ -2,7 +2,7 @@
 
 import math
 
-from calculators import numerals, solid_wire, wire_mass
+from calculators import density_sources, numerals, solid_wire, wire_mass
 from calculators.contract import (
     Answer,
     Calculator,
@@ -33,7 +33,6 @@ if TYPE_CHECKING:
     from typing import Any
 
 GEOMETRY = Source("Geometry: the volume of a round wire, the area of a ring; length = speed × time", "law")
-DENSITY = Source("Densities of steel 7850, stainless 7950, aluminum alloys 2640 to 2690 kg/m³", "from memory")
 TOLERANCE = Source("AWS A5.02 and A5.18: 0.045 in wire may be 0.001 in over or under, 4.4 % of its mass", "from memory")
 PACKING = Source("How tightly wire lies on a spool: 70 to 85 % of the space is metal", "from memory")
 DEPTH = Source("A depth read with a rule over uneven wire: good to 2 mm", "common practice")
@@ -109,7 +108,7 @@ def _answer(given: Given) -> Answer:
 
 
 def _sources(given: Given, by: str) -> tuple[Source, ...]:
-    found = [GEOMETRY, DENSITY, TOLERANCE]
+    found = [GEOMETRY, density_sources.WIRES, TOLERANCE]
     if by in _BY_DEPTH:
         found.append(DEPTH)
     if by == "depth-size" or "core_diameter" in given.made:
@@ -337,6 +336,6 @@ CALCULATOR = Calculator(
     prepare=_prepare,
     answer=_answer,
     english=ENGLISH,
-    sources=(GEOMETRY, DENSITY, TOLERANCE, PACKING, DEPTH, PACKAGE, SPOOLS, COPPER, WASTE),
+    sources=(GEOMETRY, density_sources.WIRES, TOLERANCE, PACKING, DEPTH, PACKAGE, SPOOLS, COPPER, WASTE),
     place=50,
 )

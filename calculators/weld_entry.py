@@ -1,6 +1,6 @@
 """A weld for the log: what was run, measured against its limits. Nothing that was done is refused; it is flagged."""
 
-from calculators import numerals
+from calculators import density_sources, numerals, solid_wire, wire_mass
 from calculators.contract import (
     Answer,
     Calculator,
@@ -27,7 +27,10 @@ from calculators.weld_entry_words import ENGLISH
 
 LIMITS = Source("The limits are the procedure's, as typed; nothing here replaces it", "common practice")
 
+USED = Source("Wire used = feed × arc time × area × density; gas used = flow × arc time", "law")
+
 _TRAVEL = ("travel_speed", "weld_length", "arc_time")
+_FED = ("gas-metal-arc", "submerged-arc")  # where the wire is solid and its feed tells what was used
 _LOOKED = ("not-looked", "accepted", "rejected", "repaired")
 
 
@@ -49,6 +52,21 @@ class _Weld:
         if not self.missing:
             self.energy = arc_energy(given.number("voltage"), given.number("current"), given.number("travel_speed"))
         self.checks = self._checks()
+        self.wire = self._wire_used()
+        self.gas: float | None = None
+        if given.has("gas_flow") and given.has("arc_time"):
+            self.gas = given.number("gas_flow") * given.number("arc_time")
+
+    def _wire_used(self) -> float | None:
+        """Return the wire melted, [kg], or None where its feed does not tell or something is missing."""
+        given = self.given
+        if given.word("process") not in _FED or not given.word("wire_material"):
+            return None
+        if not all(given.has(name) for name in ("wire_diameter", "wire_feed_speed", "arc_time")):
+            return None
+        length = wire_mass.length_fed(given.number("wire_feed_speed"), given.number("arc_time"))
+        density, _ = wire_mass.density(given.word("wire_material"))
+        return length * wire_mass.mass_per_length(given.number("wire_diameter"), density)
 
     def _checks(self) -> list[tuple[str, Measured, Measured, bool]]:
         """Return (which, measured, limit, whether it is kept) for each limit that there is a reading for."""
@@ -104,18 +122,38 @@ def _answer(given: Given) -> Answer:
         results += list(reversed(both)) if given.word("limit_basis") == "arc-energy" else both
         if "travel_speed" in given.made:
             results.append(Number("travel_speed", given.number("travel_speed")))
+    if weld.wire is not None:
+        results.append(Number("wire_used", weld.wire, "wire_mass"))
+    if weld.gas is not None:
+        results.append(Number("gas_used_volume", weld.gas, "gas_volume"))
     if weld.checks:
         results.append(_table(weld))
     return Answer(
         results=tuple(results),
-        working=_working(weld),
-        notes=(say("weld-entry.note.kept"),),
+        working=_working(weld) + _working_of_use(weld),
+        notes=_notes(weld),
         cautions=(say("weld-entry.caution"),),
-        sources=(EN_1011, ASME_IX, LIMITS),
+        sources=_sources(weld),
         next_questions=_next(weld),
         verdict=_verdict(weld),
         record="weld-entry",
     )
+
+
+def _sources(weld: _Weld) -> tuple[Source, ...]:
+    found = (EN_1011, ASME_IX, LIMITS)
+    if weld.wire is not None:
+        return found + (USED, density_sources.WIRES)
+    return found if weld.gas is None else found + (USED,)
+
+
+def _notes(weld: _Weld) -> tuple[Message, ...]:
+    notes = [say("weld-entry.note.kept")]
+    if weld.wire is not None or weld.gas is not None:
+        notes.append(say("weld-entry.note.used"))
+    if weld.given.word("process") == "flux-cored-arc" and weld.given.has("wire_feed_speed"):
+        notes.append(say("weld-entry.note.cored"))
+    return tuple(notes)
 
 
 def _listed(names: list[str]) -> Message:
@@ -171,7 +209,42 @@ def _working(weld: _Weld) -> tuple[Message, ...]:
     )
 
 
+def _working_of_use(weld: _Weld) -> tuple[Message, ...]:
+    given, lines = weld.given, []
+    if weld.wire is not None:
+        lines.append(
+            say(
+                "weld-entry.working.wire",
+                feed=given.measured("wire_feed_speed"),
+                arc_time=given.measured("arc_time"),
+                diameter=Measured(given.number("wire_diameter"), "wire_diameter", 4, "mm"),
+                density=Plain(wire_mass.density(given.word("wire_material"))[0], 4),
+                wire=Measured(weld.wire, "wire_mass", 4, "kg"),
+            )
+        )
+    if weld.gas is not None:
+        flow, time = given.measured("gas_flow"), given.measured("arc_time")
+        lines.append(say("weld-entry.working.gas", flow=flow, arc_time=time, gas=Measured(weld.gas, "gas_volume", 4)))
+    return tuple(lines)
+
+
 def _next(weld: _Weld) -> tuple[Next, ...]:
+    return _next_of_heat(weld) + _next_of_use(weld)
+
+
+def _next_of_use(weld: _Weld) -> tuple[Next, ...]:
+    given, found = weld.given, []
+    if weld.wire is not None:
+        wire: tuple[tuple[str, object], ...] = (("wire_material", given.word("wire_material")),)
+        wire += tuple([(name, given.measured(name)) for name in ("wire_diameter", "wire_feed_speed")])
+        found.append(Next("spool-life", say("weld-entry.next.spool-life"), wire))
+    if weld.gas is not None:
+        flow = (("gas_flow", given.measured("gas_flow")),)
+        found.append(Next("gas-supply", say("weld-entry.next.gas-supply"), flow))
+    return tuple(found)
+
+
+def _next_of_heat(weld: _Weld) -> tuple[Next, ...]:
     if weld.energy is None:
         return ()
     given = weld.given
@@ -201,8 +274,11 @@ CALCULATOR = Calculator(
         Text("repair", longest=200, optional=True, hint=True),
         Text("notes", longest=400, optional=True),
         Text("job", longest=60, optional=True),
+        Quantity("thickness", optional=True),
         Text("wire_class", longest=40, optional=True),
         Text("wire_lot", longest=40, optional=True),
+        Choice("wire_material", ("mild-steel", "stainless", "aluminum"), optional=True),
+        Quantity("wire_diameter", optional=True, presets=solid_wire.PRESETS),
         Quantity("wire_feed_speed", optional=True),
         Text("gas_used", longest=40, optional=True),
         Quantity("gas_flow", optional=True),
@@ -231,7 +307,7 @@ CALCULATOR = Calculator(
     prepare=_prepare,
     answer=_answer,
     english=ENGLISH,
-    sources=(EN_1011, ASME_IX, LIMITS),
+    sources=(EN_1011, ASME_IX, LIMITS, USED, density_sources.WIRES),
     place=45,
     fold_from="job",
 )

@@ -102,6 +102,7 @@ def _recorded() -> list[tuple[str, str]]:
             for word in field.options:
                 found.append((field.name + "." + word, calculator.name + ".option." + field.name + "." + word))
     ids = ("entry.field.welded_at", "entry.field.shown", "entry.field.shown_verdict")
+    found += [("used_wire", "weld-entry.result.wire_used"), ("used_gas", "weld-entry.result.gas_used_volume")]
     return found + [(id.rpartition(".")[2], id) for id in ids]
 
 

@@ -22,7 +22,7 @@ def page(pairs, **more):
 
 def told(text: str) -> dict[str, str]:
     """Return what the page's script reads off an answer."""
-    return dict(re.findall(r'data-name="(\w+)" data-value="([^"]*)"', text))
+    return dict(re.findall(r'data-result="(\w+)" data-value="([^"]*)"', text))
 
 
 # By hand: 40 m x pi/4 x 1.2^2 mm2 x 7850 kg/m3 = 0.355126 kg; 17 L/min x 5 min = 85 L.

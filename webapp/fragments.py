@@ -179,7 +179,7 @@ def _named(result: Number) -> str:
     """Return what tells the page's script which number this is, and the number itself as it would be typed."""
     unit = result.quantity.si
     number = numerals.significant(units.from_coherent(result.value, unit), 6, group=False)
-    return ' data-name="' + escape(result.name) + '" data-value="' + escape((number + " " + unit).strip(" ")) + '"'
+    return ' data-result="' + escape(result.name) + '" data-value="' + escape((number + " " + unit).strip(" ")) + '"'
 
 
 def _list(filled: Filled, heading: str, messages: tuple[Message, ...], style: str) -> str:

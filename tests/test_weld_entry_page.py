@@ -1,6 +1,8 @@
 """The page of a weld entry: what was used, shown and told to the page's script."""
 
 import re
+from html import unescape
+from urllib.parse import parse_qsl
 
 import pytest
 
@@ -22,7 +24,8 @@ def page(pairs, **more):
 
 def told(text: str) -> dict[str, str]:
     """Return what the page's script reads off an answer."""
-    return dict(re.findall(r'data-result="(\w+)" data-value="([^"]*)"', text))
+    [results] = re.findall(r'data-results="([^"]*)"', text)
+    return dict(parse_qsl(unescape(results)))
 
 
 # By hand: 40 m x pi/4 x 1.2^2 mm2 x 7850 kg/m3 = 0.355126 kg; 17 L/min x 5 min = 85 L.

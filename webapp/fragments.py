@@ -1,6 +1,6 @@
 """An answer, a refusal or a list of questions -> HTML, escaped; runs on both Pythons."""
 
-from calculators import numerals, units
+from calculators import units
 from calculators.contract import (
     Card,
     Checklist,
@@ -110,7 +110,7 @@ def _headline(filled: Filled, result: object) -> str:
             "p",
             first
             + (" " + tag("span", filled.text(say("answer.or", amount=second)), 'class="other"') if second else ""),
-            'class="number"' + _named(result),
+            'class="number"',
         )
         if result.in_words is not None:
             inner += tag("p", filled.text(result.in_words), 'class="in-words"')
@@ -172,14 +172,7 @@ def _result(filled: Filled, result: Number | Words) -> str:
     inner = first + (" " + tag("span", filled.text(say("answer.or", amount=second)), 'class="other"') if second else "")
     if result.in_words is not None:
         inner += " " + tag("span", filled.text(result.in_words), 'class="in-words"')
-    return term + tag("dd", inner + _band(filled, result), _named(result)[1:])
-
-
-def _named(result: Number) -> str:
-    """Return what tells the page's script which number this is, and the number itself as it would be typed."""
-    unit = result.quantity.si
-    number = numerals.significant(units.from_coherent(result.value, unit), 6, group=False)
-    return ' data-result="' + escape(result.name) + '" data-value="' + escape((number + " " + unit).strip(" ")) + '"'
+    return term + tag("dd", inner + _band(filled, result))
 
 
 def _list(filled: Filled, heading: str, messages: tuple[Message, ...], style: str) -> str:

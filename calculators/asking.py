@@ -40,8 +40,23 @@ class Reply:
         self.sensitivity: Message | None = None
 
 
+def named(name: str) -> Calculator:
+    """Return the calculator of that name; ImportError if there is none."""
+    module = "calculators." + name.replace("-", "_")
+    found: Calculator = __import__(module, None, None, ("CALCULATOR",)).CALCULATOR
+    return found
+
+
 def ask(calculator: Calculator, pairs: list[tuple[str, str]]) -> Reply:
     """Return the Reply of `calculator` to (field, typed text) pairs; never raises for anything typed."""
+    reply = answer_only(calculator, pairs)
+    if reply.answer is not None:
+        reply.sensitivity = _what_moves_it(calculator, reply.given, reply.answer)
+    return reply
+
+
+def answer_only(calculator: Calculator, pairs: list[tuple[str, str]]) -> Reply:
+    """Return the Reply without what moves it most, which costs more than the answer: for one calculator that asks another."""
     given = Given()
     errors: list[tuple[str, Message]] = []
     typed = reading.last_typed(pairs)
@@ -74,7 +89,6 @@ def _work_out(calculator: Calculator, given: Given, reply: Reply) -> Reply:
         return reply
     reply.answer = calculator.answer(given)
     reply.state = "answer"
-    reply.sensitivity = _what_moves_it(calculator, given, reply.answer)
     return reply
 
 

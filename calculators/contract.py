@@ -515,7 +515,8 @@ class Calculator:
     called once all required relations are closed, and returns the Answer or raises Refusal or OutOfRange.
     `english` holds the sentences of its own ids; they are looked up as `<name>.<id>`. `sources` are all it may name;
     `place` is where it stands in the list of questions, in the order of the work. `fold_from` names the field from
-    which on the form is folded away: what most readers leave as it is. `machine` names the fields, last in the form,
+    which on the form is folded away: what most readers leave as it is; `folds` are those from which a further fold
+    begins, each with its own heading, `fold.<f>`. `machine` names the fields, last in the form,
     that a machine kept on the phone fills in: they are folded too, since nobody types them twice.
     """
 
@@ -531,8 +532,10 @@ class Calculator:
         prepare: "Callable[[Given], None] | None" = None,
         fold_from: str = "",
         machine: tuple[str, ...] = (),
+        folds: tuple[str, ...] = (),
     ) -> None:
         self.name = name
+        self.folds = folds
         self.fields = fields
         self.answer = answer
         self.english = english

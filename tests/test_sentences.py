@@ -51,6 +51,7 @@ OF_A_CALCULATOR = (
     ".lead",
     ".field.",
     ".hint.",
+    ".fold.",
     ".option.",
     ".result.",
     "range.",
@@ -135,6 +136,8 @@ def _declared_ids(asked: Calculator) -> Iterator[tuple[str, bool]]:
     yield "question", True
     yield "found-by", True
     yield "lead", False
+    for name in asked.folds:
+        yield f"fold.{name}", True
     for field in _all_fields(asked):
         yield f"field.{field.name}", True
         if field.hint:

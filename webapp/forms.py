@@ -67,13 +67,13 @@ def form(filled: Filled) -> str:
             'type="submit" class="visually-hidden" tabindex="-1" aria-hidden="true"',
         )
     ]
-    shown, folded = _fold(calculator)
-    for field in shown:
-        out.append(_any_field(filled, field))
-    if folded:
-        inner = [_any_field(filled, field) for field in folded]
-        opened = " open" if any(_holds_something(filled, field) for field in folded) else ""
-        inner.insert(0, tag("summary", filled.text(say("form.more"))))
+    for heading, fields in _folds(calculator):
+        inner = [_any_field(filled, field) for field in fields]
+        if heading is None:
+            out += inner
+            continue
+        opened = " open" if any(_holds_something(filled, field) for field in fields) else ""
+        inner.insert(0, tag("summary", filled.text(heading)))
         out.append(tag("details", "".join(inner), 'class="more"' + opened))
     out.append(_machine(filled))
     out.append(_units_choice(filled))
@@ -89,13 +89,17 @@ def form(filled: Filled) -> str:
     return tag("form", "".join(out), attributes)
 
 
-def _fold(calculator: Calculator) -> tuple[tuple[Field, ...], tuple[Field, ...]]:
-    """Return the fields that show at once and those that are folded away; those of a machine are elsewhere."""
-    fields = tuple([field for field in calculator.fields if field.name not in calculator.machine])
-    for index, field in enumerate(fields):
-        if field.name == calculator.fold_from:
-            return fields[:index], fields[index:]
-    return fields, ()
+def _folds(calculator: Calculator) -> list[tuple[Message | None, list[Field]]]:
+    """Return (None, the fields that show at once), then (heading, fields) of each fold; a machine's are elsewhere."""
+    found: list[tuple[Message | None, list[Field]]] = [(None, [])]
+    for field in calculator.fields:
+        if field.name in calculator.folds:
+            found.append((say(calculator.name + ".fold." + field.name), []))
+        elif field.name == calculator.fold_from:
+            found.append((say("form.more"), []))
+        if field.name not in calculator.machine:
+            found[-1][1].append(field)
+    return found
 
 
 def _holds_something(filled: Filled, field: Field) -> bool:

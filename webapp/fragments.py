@@ -1,6 +1,6 @@
 """An answer, a refusal or a list of questions -> HTML, escaped; runs on both Pythons."""
 
-from calculators import units
+from calculators import reading, units
 from calculators.contract import (
     Card,
     Checklist,
@@ -222,11 +222,7 @@ def _carried(filled: Filled, carried: tuple[tuple[str, object], ...]) -> list[tu
     pairs = []
     for name, value in carried:
         if isinstance(value, Measured):
-            unit = value.unit if value.unit is not None else value.quantity.unit(filled.context.system)
-            text = (
-                amount(Measured(value.value, value.quantity.name, 6), unit).replace("\u202f", "").replace("\u2212", "-")
-            )
-            pairs.append((name, text + " " + unit if unit else text))
+            pairs.append((name, reading.as_typed(value, filled.context.system)))
         else:
             pairs.append((name, str(value)))
     return pairs

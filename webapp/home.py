@@ -7,6 +7,7 @@ from webapp.markup import escape, tag
 
 # The parts of the book: (place of the first calculator in it, its heading).
 PARTS = (
+    (-10, "home.part.jobs"),
     (0, "home.part.metal"),
     (15, "home.part.machine"),
     (30, "home.part.weld"),

@@ -1,6 +1,6 @@
 """The calculators on the shelf: which there are, loaded only when asked for, so that a cold phone loads one."""
 
-from calculators import made
+from calculators import asking, made
 from calculators.contract import Calculator
 from webapp import shelf_entries
 
@@ -23,7 +23,7 @@ def calculator(name: str) -> Calculator | None:
         module = name.replace("-", "_")
         if "_" in name or module not in made.CALCULATOR_MODULES:
             return None
-        _loaded[name] = __import__("calculators." + module, None, None, ("CALCULATOR",)).CALCULATOR
+        _loaded[name] = asking.named(name)
     return _loaded[name]
 
 

@@ -28,6 +28,8 @@ class Known:
 
 
 KNOWN = {
+    # No number: a job of nothing but its title names what is missing. By hand, from the form.
+    "job": Known((("title", "gate", ""),), 0, 0, "", "Open: 6. First: Joints (Before leaving)"),
     # Labor 45 an hour / (10 lb/h x 30 %) = 15.00; wire 4.50 / 0.90 = 5.00: 20.00 a pound. By hand.
     "weld-cost": Known(
         (

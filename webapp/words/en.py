@@ -10,6 +10,7 @@ WORDS = {
     "home.find-go": "Find",
     "home.found": "Found: {count}",
     "home.nothing": "Nothing for \u201c{typed}\u201d. All questions:",
+    "home.part.jobs": "Jobs",
     "home.part.metal": "What is it?",
     "home.part.machine": "Where do I set it?",
     "home.part.weld": "How much weld?",

@@ -35,8 +35,8 @@ def _answer(given: Given) -> Answer:
     cards = Cards(plan)
     totals = [each for each in (plan.wire, plan.gas, plan.time) if each.parts]
     return Answer(
-        results=(_standing(plan, cards), *cards.all),
-        working=(say("job.working.asked"), *[each.working() for each in totals]),
+        results=tuple([_standing(plan, cards)] + cards.all),
+        working=tuple([say("job.working.asked")] + [each.working() for each in totals]),
         notes=(say("job.note.times"),) if plan.time.parts else (),
         cautions=(say("caution.decides"),),
         sources=(ASKED, SUMS),

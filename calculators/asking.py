@@ -50,7 +50,7 @@ def named(name: str) -> Calculator:
 def ask(calculator: Calculator, pairs: list[tuple[str, str]]) -> Reply:
     """Return the Reply of `calculator` to (field, typed text) pairs; never raises for anything typed."""
     reply = answer_only(calculator, pairs)
-    if reply.answer is not None:
+    if reply.answer is not None and calculator.moves:
         reply.sensitivity = _what_moves_it(calculator, reply.given, reply.answer)
     return reply
 

@@ -517,7 +517,8 @@ class Calculator:
     `place` is where it stands in the list of questions, in the order of the work. `fold_from` names the field from
     which on the form is folded away: what most readers leave as it is; `folds` are those from which a further fold
     begins, each with its own heading, `fold.<f>`. `machine` names the fields, last in the form,
-    that a machine kept on the phone fills in: they are folded too, since nobody types them twice.
+    that a machine kept on the phone fills in: they are folded too, since nobody types them twice; `machine_when` is the
+    choice that they hang on, if any. Without `moves` it is not told which number moves the answer most.
     """
 
     def __init__(
@@ -533,6 +534,8 @@ class Calculator:
         fold_from: str = "",
         machine: tuple[str, ...] = (),
         folds: tuple[str, ...] = (),
+        machine_when: tuple[str, tuple[str, ...]] | None = None,
+        moves: bool = True,
     ) -> None:
         self.name = name
         self.folds = folds
@@ -545,6 +548,8 @@ class Calculator:
         self.prepare = prepare
         self.fold_from = fold_from
         self.machine = machine
+        self.machine_when = machine_when
+        self.moves = moves
 
     def field(self, name: str) -> Field:
         """Return the field of that name; KeyError if there is none."""

@@ -34,11 +34,13 @@ def boxes(asked: Calculator) -> list[tuple[str, Field]]:
 
 
 def choices_for(asked: Calculator, box: str) -> Pairs:
-    """Return the choices that a box hangs on, made so that it is asked for: its own, and those of its rows."""
+    """Return the choices that a box hangs on, made so that it is asked for: its own, theirs, and those of its rows."""
     found: Pairs = []
-    field = dict(boxes(asked))[box]
-    if field.when is not None:
+    every = dict(boxes(asked))
+    field = every[box]
+    while field.when is not None:
         found.append((box_beside(box, field.when[0]), field.when[1][0]))
+        field = every[found[-1][0]]
     if "-" in box:
         rows = asked.field(box.split("-")[0])
         if rows.when is not None:

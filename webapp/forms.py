@@ -142,15 +142,15 @@ def _new_field(filled: Filled, field: Field, prefix: str, typed: str, chosen: st
     else:
         inner = _entry(filled, field, name, typed, chosen)
     attributes = 'class="field' + (" wrong" if name in filled.errors else "") + '"'
-    return tag("div", inner, attributes + _asked_when(field, prefix, hidden))
+    return tag("div", inner, attributes + _asked_when(field.when, prefix, hidden))
 
 
-def _asked_when(field: Field, prefix: str, hidden: bool) -> str:
-    """Return the attributes of a field that hangs on a choice."""
-    if field.when is None:
+def _asked_when(when: tuple[str, tuple[str, ...]] | None, prefix: str, hidden: bool) -> str:
+    """Return the attributes of what hangs on a choice."""
+    if when is None:
         return ""
-    values = " ".join(field.when[1])
-    out = ' data-when="' + escape(prefix + field.when[0]) + '" data-when-is="' + escape(values) + '"'
+    values = " ".join(when[1])
+    out = ' data-when="' + escape(prefix + when[0]) + '" data-when-is="' + escape(values) + '"'
     return out + " hidden" if hidden else out
 
 
@@ -358,7 +358,7 @@ def _rows(filled: Filled, field: Rows) -> str:
         out += tag("fieldset", inner, 'class="row" data-row' + ("" if number <= shown else " hidden"))
     wrong = any(name.startswith(field.name + "-") for name in filled.errors)
     hidden = not (wrong or reading.applies(field, given) or reading.was_typed(field, "", filled.typed))
-    return tag("fieldset", out, 'class="rows" data-rows' + _asked_when(field, "", hidden))
+    return tag("fieldset", out, 'class="rows" data-rows' + _asked_when(field.when, "", hidden))
 
 
 def _choices_of_row(filled: Filled, field: Rows, prefix: str) -> Given:
@@ -392,7 +392,11 @@ def _machine(filled: Filled) -> str:
     measure = tag("p", tag("a", filled.text(say("machine.measure")), 'class="button" href="machine-trim"'))
     summary = tag("summary", filled.text(say("machine.folded")))
     wrong = any(name in filled.errors for name in names)
-    return _picker(filled) + tag("details", summary + measure + "".join(boxes), "data-machine" + " open" * wrong)
+    out = _picker(filled) + tag("details", summary + measure + "".join(boxes), "data-machine" + " open" * wrong)
+    when = filled.calculator.machine_when
+    if when is None:
+        return out
+    return tag("div", out, _asked_when(when, "", filled.reply.given.word(when[0]) not in when[1])[1:])
 
 
 def _picker(filled: Filled) -> str:

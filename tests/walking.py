@@ -101,13 +101,15 @@ def a_question(asked: Calculator, chance: random.Random) -> Pairs:
     """Return a question in which everything needed is filled in and each relation has one blank."""
     chosen = _choices(asked.fields, chance)
     blanks = _blanks(asked, chance)
+    # Where one of these is to be found, the others are there.
+    wanted = {name for each in asked.relations if len(blanks & set(each.fields)) == 1 for name in each.fields}
     pairs: Pairs = list(chosen.items())
     for field in asked.fields:
         if isinstance(field, Choice) or field.name in blanks or not _applies(field, chosen):
             continue
         if isinstance(field, Rows):
             pairs += _rows(field, chance)
-        elif not field.optional or chance.random() < 0.5:
+        elif not field.optional or field.name in wanted or chance.random() < 0.5:
             pairs.append((field.name, a_value(field, chance)))
     return pairs
 

@@ -28,7 +28,9 @@ class Served:
         self.log = log
         assert process.stdout is not None
         self.line = process.stdout.readline()
-        found = re.fullmatch(r"Puddlebook build ([0-9a-f]{10}): (https?)://127\.0\.0\.1:(\d+)/\n", self.line)
+        found = re.fullmatch(
+            r"Puddlebook build ([0-9a-f]{10}): (https?)://(?:127\.0\.0\.1|0\.0\.0\.0):(\d+)/\n", self.line
+        )
         assert found, (self.line, log.read_text())
         self.build, self.scheme = found.group(1), found.group(2)
         self.port = int(found.group(3))
@@ -127,14 +129,14 @@ def test_started_server_writes_into_its_data_folder_alone(served):
 @pytest.mark.parametrize(
     ("sent", "status"),
     (
-        (b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: 1000000000000\r\n\r\n", b"413"),
-        (b"POST / HTTP/1.1\r\nHost: x\r\nContent-Length: 2000001\r\n\r\n" + b"x" * 2000001, b"413"),
-        (b"GET / HTTP/1.1\r\nHost: x\r\nContent-Length: 2000001\r\n\r\n" + b"x" * 2000001, b"413"),
-        (b"POST / HTTP/1.1\r\nHost: x\r\nConnection: close\r\nContent-Length: 9\r\n\r\nvoltage=9", b"405"),
-        (b"GET /?" + b"a" * 9000 + b" HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n", b"414"),
-        (b"GET /static/../pyproject.toml HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n", b"404"),
-        (b"GET //elsewhere.example/ HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n", b"400"),
-        (b"BREW / HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n", b"405"),
+        (b"POST / HTTP/1.1\r\nHost: localhost\r\nContent-Length: 1000000000000\r\n\r\n", b"413"),
+        (b"POST / HTTP/1.1\r\nHost: localhost\r\nContent-Length: 2000001\r\n\r\n" + b"x" * 2000001, b"413"),
+        (b"GET / HTTP/1.1\r\nHost: localhost\r\nContent-Length: 2000001\r\n\r\n" + b"x" * 2000001, b"413"),
+        (b"POST / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Length: 9\r\n\r\nvoltage=9", b"405"),
+        (b"GET /?" + b"a" * 9000 + b" HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n", b"414"),
+        (b"GET /static/../pyproject.toml HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n", b"404"),
+        (b"GET //elsewhere.example/ HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n", b"400"),
+        (b"BREW / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n", b"405"),
         (b"no request at all\r\n\r\n", b"400"),
     ),
     ids=("endless body", "long body", "long body of a GET", "form", "long query", "climbing", "host", "brew", "noise"),
@@ -144,6 +146,56 @@ def test_started_server_refuses_on_the_wire(served, sent, status):
     assert got.split(b" ", 2)[1] == status, got[:200]
     assert b"Traceback" not in got
     assert served.process.poll() is None
+
+
+@pytest.mark.parametrize(
+    ("host", "status"),
+    [
+        (b"localhost", b"200"),
+        (b"LOCALHOST:8000", b"200"),
+        (b"127.0.0.1:1", b"200"),
+        (b"[::1]", b"200"),
+        (b"[::1]:8000", b"200"),
+        (b"elsewhere.example", b"421"),
+        (b"localhost.elsewhere.example", b"421"),
+        (b"elsewhere.example:8000", b"421"),
+        (b"[::2]:8000", b"421"),
+        (b"192.0.2.1", b"421"),
+        (b"", b"421"),
+        (b"localhost:80:80", b"421"),
+        (b"<b>x</b>", b"421"),
+        (b"\xff", b"421"),
+    ],
+)
+def test_server_answers_to_its_own_names_alone(served, host, status):
+    got = served.say(b"GET /healthz HTTP/1.1\r\nHost: " + host + b"\r\nConnection: close\r\n\r\n")
+    assert got.split(b" ", 2)[1] == status, got[:200]
+    if status == b"421":
+        assert got.endswith(b"This server does not answer to that name. Its owner can add it: --host-name.\n")
+
+
+@pytest.mark.parametrize("request_line", [b"GET / HTTP/1.0", b"POST /pair HTTP/1.0", b"GET /static/app.css HTTP/1.0"])
+def test_a_request_without_any_name_is_refused(served, request_line):
+    assert served.say(request_line + b"\r\n\r\n").split(b" ", 2)[1] == b"421"
+
+
+def test_names_are_given_to_a_server_that_listens_on_every_address(tmp_path):
+    running = _start(tmp_path, "--host", "0.0.0.0", "--host-name", "Weld.example", "--host-name", "192.0.2.7")
+    try:
+        for host, status in ((b"weld.example:8000", b"200"), (b"192.0.2.7", b"200"), (b"x.weld.example", b"421")):
+            got = running.say(b"GET /healthz HTTP/1.1\r\nHost: " + host + b"\r\nConnection: close\r\n\r\n")
+            assert got.split(b" ", 2)[1] == status, host
+        assert "--host-name" not in running.log.read_text()
+    finally:
+        _stop(running.process)
+
+
+def test_a_server_that_listens_on_every_address_under_no_name_says_what_to_do(tmp_path):
+    running = _start(tmp_path, "--host", "0.0.0.0")
+    try:
+        assert "Give the name or address that phones use with --host-name." in running.log.read_text()
+    finally:
+        _stop(running.process)
 
 
 def test_two_servers_run_side_by_side(served, tmp_path):
@@ -164,6 +216,8 @@ def test_two_servers_run_side_by_side(served, tmp_path):
         (("--port", "x"), "x is no port: give a whole number from 0 to 65535"),
         (("--port", "65536"), "65536 is no port: give a whole number from 0 to 65535"),
         (("--port=-1",), "-1 is no port: give a whole number from 0 to 65535"),
+        (("--host-name", "https://x.example/"), "https://x.example/ is no host name: give it without https://"),
+        (("--host-name", "x.example:8000"), "x.example:8000 is no host name: give it without https://, port or path"),
         (("--port", "0", "--data", "file/inside"), "The data folder file/inside cannot be made: Not a directory."),
         (("--port", "0", "--data", "file"), "The data folder file cannot be made: File exists."),
         (("--port", "0", "--certificate", "file"), "--certificate and --key go together"),

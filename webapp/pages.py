@@ -4,6 +4,7 @@ import hashlib
 import logging
 import pathlib
 import time
+from collections.abc import Iterable
 from urllib.parse import parse_qsl, quote
 
 from flask import Flask, Response, g, request
@@ -18,6 +19,7 @@ from webapp.json_text import Pairs, to_json
 WORKER_POLICY = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'"
 LONGEST_QUERY = 8000  # bytes; a full form sends a few hundred
 A_YEAR = 31536000
+LOCAL_NAMES = ("localhost", "127.0.0.1", "[::1]")
 LANGUAGE = "en"
 TYPES = {
     "css": "text/css; charset=utf-8",
@@ -32,10 +34,10 @@ TYPES = {
 log = logging.getLogger("puddlebook")
 
 
-def create_app(data: pathlib.Path | None = None) -> Flask:
+def create_app(data: pathlib.Path | None = None, names: Iterable[str] = ()) -> Flask:
     """Return the WSGI application; what the phone carries is read once, here.
 
-    Without a folder for records it has the calculators alone.
+    Without a folder for records it has the calculators alone. It answers as LOCAL_NAMES and as the names given.
     """
     app = Flask(__name__, static_folder=None)
     app.config["MAX_CONTENT_LENGTH"] = crew.LARGEST_BODY
@@ -46,6 +48,7 @@ def create_app(data: pathlib.Path | None = None) -> Flask:
     if data is not None:
         crew.register(app, data, bundle.build)
     _headers_and_log(app, bundle)
+    _own_names_only(app, {each.lower() for each in (*LOCAL_NAMES, *names)})
     return app
 
 
@@ -133,6 +136,19 @@ def _response(status: int, content_type: str, body: str | bytes) -> Response:
 
 def _plain_failure(status: int, id: str) -> Response:
     return _response(status, "text/plain; charset=utf-8", sentence(say(id), Context(LANGUAGE, "us", "")) + "\n")
+
+
+def _own_names_only(app: Flask, names: set[str]) -> None:
+    """Refuse what was asked of another name: a stranger's name that points here makes his page one of our origin.
+
+    Flask has TRUSTED_HOSTS for this; in the pinned version it cannot match an IPv6 address.
+    """
+
+    @app.before_request
+    def check() -> Response | None:
+        host = request.headers.get("Host", "").lower()
+        name = host.rpartition(":")[0] if ":" in host.rpartition("]")[2] else host
+        return None if name in names else _plain_failure(421, "other-name.text")
 
 
 def _headers_and_log(app: Flask, bundle: Bundle) -> None:

@@ -1,17 +1,21 @@
 """`python -m webapp.serve`: the app behind a production WSGI server, over TLS if a certificate is given."""
 
 import argparse
+import ipaddress
 import logging
 import os
 import pathlib
+import re
 import sys
 
 from cheroot import wsgi
 from cheroot.ssl.builtin import BuiltinSSLAdapter
 
 from webapp import export, owner, packing
-from webapp.pages import create_app
+from webapp.pages import LOCAL_NAMES, create_app
 from webapp.store import CannotStart
+
+EVERY_ADDRESS = ("0.0.0.0", "::", "[::]", "")
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -30,7 +34,7 @@ def main(arguments: list[str] | None = None) -> int:
     if not os.access(options.data, os.W_OK | os.X_OK):
         return _refuse(f"The data folder {options.data} cannot be written to. Give another with --data.")
     try:
-        app = create_app(options.data)
+        app = create_app(options.data, _names(options))
     except CannotStart as reason:
         return _refuse(str(reason))
     bundle = app.extensions["bundle"]
@@ -52,6 +56,12 @@ def main(arguments: list[str] | None = None) -> int:
         where = f"{options.host}, port {options.port},"
         return _refuse(f"{where} cannot be listened on: {error}. Give another with --host or --port.")
     port = server.bind_addr[1]
+    if options.host in EVERY_ADDRESS and not options.host_name:
+        print(
+            f"Listening on every address, answering as {', '.join(LOCAL_NAMES)} alone. "
+            "Give the name or address that phones use with --host-name.",
+            file=sys.stderr,
+        )
     print(
         f"Puddlebook build {bundle.build}: {'https' if secure else 'http'}://{options.host}:{port}/",
         flush=True,
@@ -66,6 +76,27 @@ def main(arguments: list[str] | None = None) -> int:
 def _refuse(sentence: str) -> int:
     print(sentence, file=sys.stderr)
     return 1
+
+
+def _names(options: argparse.Namespace) -> list[str]:
+    """Return what the server is called besides its local names; an address listened on is one of them."""
+    try:
+        return [*options.host_name, _host_name(options.host)]
+    except argparse.ArgumentTypeError:  # and it cannot be listened on either, unless it stands for every address
+        return list(options.host_name)
+
+
+def _host_name(text: str) -> str:
+    """Return a name as it stands in a request: an IPv6 address in brackets."""
+    bare = text.removeprefix("[").removesuffix("]")
+    try:
+        address = ipaddress.ip_address(bare)
+        return f"[{address}]" if address.version == 6 else str(address)
+    except ValueError:
+        pass
+    if not re.fullmatch(r"[A-Za-z0-9_-]+(\.[A-Za-z0-9_-]+)*", text):
+        raise argparse.ArgumentTypeError(f"{text} is no host name: give it without https://, port or path")
+    return text
 
 
 def _port(text: str) -> int:
@@ -84,6 +115,14 @@ def _options(arguments: list[str] | None) -> argparse.Namespace:
     parser.add_argument("--host", default="127.0.0.1", help="address to listen on (default 127.0.0.1)")
     parser.add_argument(
         "--port", type=_port, default=8000, help="port to listen on; 0 takes any free one (default 8000)"
+    )
+    parser.add_argument(
+        "--host-name",
+        type=_host_name,
+        action="append",
+        default=[],
+        metavar="NAME",
+        help="name or address that phones use for this server, besides localhost and --host; may be given again",
     )
     parser.add_argument(
         "--data", type=pathlib.Path, default=pathlib.Path("data"), help="folder for records (default ./data)"

@@ -40,7 +40,7 @@ def spoil(app: Flask, faults: Path) -> Flask:
 
 def main() -> int:
     faults = Path(sys.argv[sys.argv.index("--data") + 1]) / FAULTS
-    serve.create_app = lambda data=None: spoil(pages.create_app(data), faults)  # type: ignore
+    serve.create_app = lambda *given: spoil(pages.create_app(*given), faults)  # type: ignore
     return serve.main()
 
 

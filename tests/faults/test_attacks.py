@@ -270,6 +270,17 @@ def test_s5_what_another_page_can_send_changes_nothing(client, folder: pathlib.P
     assert len(devices.paired(folder)) == 1
 
 
+def test_s5_a_stranger_s_name_that_points_here_reaches_nothing(whole_app: Flask, chance: random.Random):
+    """Its page would be of the same origin as ours in every header: the name alone tells them apart."""
+    client = whole_app.test_client()
+    theirs = "http://elsewhere.example"
+    for rule in whole_app.url_map.iter_rules():
+        for method in ("GET", "POST"):
+            reply = client.open(str(rule), method=method, base_url=theirs, json={}, headers=headers(theirs))
+            assert reply.status_code == 421, (rule, method)
+    assert whole_app.extensions["store"].sequence == 0
+
+
 # ---------------------------------------------------------------- poison
 
 PAYLOADS = (

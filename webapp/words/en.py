@@ -278,6 +278,7 @@ WORDS = {
     "not-found.calculator": "There is no calculator of that name. GET /api lists them",
     "method.text": "Only GET is answered here",
     "too-long.text": "The address is too long",
+    "other-name.text": "This server does not answer to that name. Its owner can add it: --host-name.",
     "failed.text": "The fault is ours, not yours. What you typed is still in the address.",
     "offline.text": "This sum failed on the phone, and the server is out of reach. Try again, or reload.",
     "about.title": "About this book",

@@ -44,6 +44,7 @@ export function watchForm(form) {
     showAsked(form);
     // At once: a phone may be locked or a browser closed at any time. No link yet: there may be no answer.
     keepInputs(null);
+    window.clearTimeout(idle); // the answer that stands there belongs to what was typed before
   };
   form.addEventListener('input', changed);
   form.addEventListener('change', changed);

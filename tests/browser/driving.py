@@ -235,6 +235,7 @@ def wait_until(page: Page, holds: Callable[[], object], patience: int = PATIENCE
 
 def wait_until_settled(page: Page) -> None:
     """Wait until the fingers have rested for long enough: the answer is remembered and stands in the address."""
+    wait_until_answered(page)
     wait_until(page, lambda: page.evaluate("localStorage.getItem(`link:${document.forms[0].dataset.calculator}`)"))
 
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.browser.driving import box_of, boxes_of, path_of, visit, wait_until_answered, wait_until_settled
+from tests.browser.driving import box_of, boxes_of, path_of, visit, wait_until, wait_until_answered, wait_until_settled
 from tests.browser.known import TYPING_MS
 
 ASKED = "heat-input?voltage=24+V&current=180+A&travel_speed=12+in/min"
@@ -242,3 +242,17 @@ def test_a_slow_answer_never_replaces_a_newer_one(new_phone, server, sync):
         slow[0].continue_()
         wait_for_number(page, shown[sync])
     assert (page.input_value("#voltage"), number(page)) == ("20", shown[sync])
+
+
+def test_an_answer_of_before_never_settles_once_something_else_is_typed(new_phone, server):
+    """On a slow phone the new answer takes longer than fingers rest."""
+    page = visit(new_phone(service_workers="block"), server.address + ASKED)
+    slow = []
+    page.route("**/heat-input?*voltage=30&*", lambda route: slow.append(route), times=1)
+    page.fill("#voltage", "30")
+    wait_until(page, lambda: slow)
+    page.wait_for_timeout(1500)  # more than fingers rest
+    assert page.evaluate("localStorage.getItem('link:heat-input')") is None
+    slow[0].continue_()
+    wait_until_settled(page)
+    assert "voltage=30+V" in page.url

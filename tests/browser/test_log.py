@@ -123,7 +123,8 @@ def test_an_entry_shows_what_was_chosen_in_words(phone: BrowserContext, server: 
     page.get_by_role("link", name="Open").tap()
     version = page.locator("[data-versions] article")
     version.wait_for()
-    assert "US: efficiency left out" in version.inner_text() and "arc-energy" not in version.inner_text()
+    shown = version.inner_text()
+    assert "US: efficiency left out" in shown and "arc-energy" not in shown, shown
 
 
 def test_what_is_outside_a_limit_is_kept_and_flagged(phone: BrowserContext, server: Server):

@@ -48,7 +48,8 @@ export async function exchangeNow(asked = false) {
     const result = await exchange({ build });
     failures = result.state === 'waits' ? failures + 1 : 0;
     told(result.state === 'busy' ? 'busy' : result.reason);
-    if (result.state === 'waits' && result.reason !== 'pair') timer = window.setTimeout(() => exchangeNow(), waitAfter(failures));
+    // After another tab too: it may have closed in the middle, or begun before what waits here was kept.
+    if (result.state !== 'done' && result.reason !== 'pair') timer = window.setTimeout(() => exchangeNow(), waitAfter(failures));
   } catch {
     told('store'); // the phone's own store failed: nothing was lost, and the next try reads it anew
   } finally {

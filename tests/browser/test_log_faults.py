@@ -78,10 +78,10 @@ class Battery:
         self.playwright, self.profile, self.server = playwright, profile, server
         self.context: BrowserContext = None  # type: ignore[assignment]  # until it is on
 
-    def on(self, path: str = "") -> Page:
+    def on(self, path: str = "", offline: bool = False) -> Page:
         """Open the browser and a page."""
         self.dies()  # what a test that failed left open
-        self.context = open_profile(self.playwright, self.profile)
+        self.context = open_profile(self.playwright, self.profile, offline=offline)
         return visit(self.context, self.server.address + path)
 
     def dies(self) -> None:
@@ -172,8 +172,7 @@ def test_f15_killed_once_it_is_kept_it_is_there_and_waits_to_be_sent(battery: Ba
         battery.context.set_offline(True)
         keep(page, battery.server.address, joint=f"queued {turn}")
         battery.dies()
-        page = battery.on()
-        battery.context.set_offline(True)
+        page = battery.on(offline=True)  # from the first page on: it would send what waits
         assert f"queued {turn}" in rows(page, battery.server.address)[0]
         assert len(lying_in(page, "outbox")) >= 1
         battery.context.set_offline(False)
@@ -441,9 +440,8 @@ class Careless:
 
     def start(self) -> None:
         """Open the browser, on which nothing is open."""
-        page = self.battery.on()
+        page = self.battery.on(offline=not self.online)
         self.battery.context.add_init_script(SKEWED)
-        self.battery.context.set_offline(not self.online)
         self.tabs = [page]
 
     def does(self, action: str) -> None:

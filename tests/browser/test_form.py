@@ -119,7 +119,7 @@ def test_an_error_waits_until_its_field_is_left_and_goes_when_it_is_mended(answe
         wait_until_answered(answered)
         assert slot.is_hidden(), character
         assert box.get_attribute("aria-invalid") is None
-    answered.get_by_text("Waiting for the rest of the number").wait_for()
+    answered.locator("#answer").get_by_text("Waiting for the rest of the number").wait_for()
     answered.locator("#current").tap()
     slot.wait_for()
     assert slot.inner_text().endswith("could be 1234 or 1.234. Type one of these")

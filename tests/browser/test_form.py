@@ -51,7 +51,7 @@ def test_a_preset_fills_its_box_and_its_unit(heat):
 def test_an_answer_comes_while_typing_and_says_what_it_waits_for(heat):
     heat.locator("#voltage").tap()
     heat.keyboard.type("24", delay=TYPING_MS)
-    heat.get_by_text("Waiting for 2 of").wait_for()
+    heat.locator("#answer").get_by_text("Waiting for 2 of").wait_for()
     heat.fill("#current", "180")
     heat.fill("#travel_speed", "12")
     wait_for_number(heat, "17.3")
@@ -75,7 +75,7 @@ def test_a_conditional_field_appears_with_its_choice_and_leaves_with_it(answered
 def test_clear_empties_the_form_keeps_the_units_and_can_be_undone(answered):
     answered.select_option("#travel_speed_unit", "mm/s")
     answered.get_by_role("button", name="Clear all").tap()
-    answered.get_by_text("Fill in what you know").wait_for()
+    answered.locator("#answer").get_by_text("Fill in what you know").wait_for()
     assert answered.input_value("#voltage") == ""
     assert answered.input_value("#travel_speed_unit") == "mm/s"
     answered.get_by_role("button", name="Undo clear").tap()
@@ -157,7 +157,7 @@ def test_an_error_that_appears_does_not_take_the_button_from_under_the_finger(he
         heat.mouse.down()
         wait_until_answered(heat)
         heat.mouse.up()
-    heat.get_by_text("Waiting for 2 of").wait_for()
+    heat.locator("#answer").get_by_text("Waiting for 2 of").wait_for()
     assert heat.input_value("#voltage") == "24"
 
 
@@ -189,10 +189,10 @@ def test_the_address_becomes_the_link_to_the_answer(answered):
 
 def test_the_address_does_not_keep_an_answer_that_is_gone(answered):
     answered.fill("#voltage", "")
-    answered.get_by_text("Waiting for one of").wait_for()
+    answered.locator("#answer").get_by_text("Waiting for one of").wait_for()
     answered.wait_for_url("**/heat-input")
     answered.reload()
-    answered.get_by_text("Waiting for one of").wait_for()
+    answered.locator("#answer").get_by_text("Waiting for one of").wait_for()
     assert answered.input_value("#current") == "180"
 
 

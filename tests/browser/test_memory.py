@@ -119,7 +119,7 @@ def test_clear_is_remembered_but_for_the_units(reopened):
     page = visit(reopened[0], reopened[1] + "heat-input")
     page.wait_for_selector(".answered")
     page.get_by_role("button", name="Clear all").tap()
-    page.get_by_text("Fill in what you know").wait_for()
+    page.locator("#answer").get_by_text("Fill in what you know").wait_for()
     page.goto(reopened[1])
     open_question(page, "Heat input")
     assert page.input_value("#voltage") == ""

@@ -103,23 +103,22 @@ def test_a_reply_ends_at_a_million_characters_but_one_record_always_goes():
     assert exchange._not_too_long([]) == []
 
 
+NO_WHOLE: list[Any] = [-1, 2**53, True, "1", 1.0, None]
+NO_TEXT: list[Any] = ["x" * 61, 7, None]
+NO_RECORDS: list[Any] = [{}, None, "x", [None] * 101]
 PARTS = "The message does not have the parts that this server knows."
 VERSION = "This server speaks another version of the exchange: update the app or the server."
 MANY = "A message carries at most 100 records."
 BAD: list[tuple[dict[str, Any], str]] = [
     *[({"more": 1}, PARTS)],
     *[({"sync": each}, VERSION) for each in (0, 2, "1", None)],
-    *[
-        ({key: each}, f"The message's {key} is not a whole number.")
-        for key in ("schema", "after")
-        for each in (-1, 2**53, True, "1", 1.0, None)
-    ],
+    *[({key: each}, f"The message's {key} is not a whole number.") for key in ("schema", "after") for each in NO_WHOLE],
     *[
         ({key: each}, f"The message's {key} is not a short text.")
         for key in ("build", "store", "after_rev")
-        for each in ("x" * 61, 7, None)
+        for each in NO_TEXT
     ],
-    *[({"records": each}, MANY) for each in ({}, None, "x", [None] * 101)],
+    *[({"records": each}, MANY) for each in NO_RECORDS],
 ]
 
 

@@ -24,7 +24,7 @@ def fault(**changed: Any) -> str:
     return revisions.fault(revision(random.Random("sound"), **changed))
 
 
-ENVELOPE = {
+ENVELOPE: dict[str, dict[str, list[Any]]] = {
     "its id or its phone's id is not one": {"id": [ID.upper(), ID + "0", ID[:-1], "", 7], "device": ["", None, ID[1:]]},
     "the name of its revision is not one": {"rev": ["", 7, "1-" + "0" * 31]},
     "the revisions that it follows are not named rightly": {
@@ -73,15 +73,16 @@ def test_the_limits_themselves_are_taken(changed):
     assert fault(**changed) == ""
 
 
-BODIES = {
+NO_SCHEMA: list[Any] = [None, 0, -1, 2**53, True, "1", 1.0, []]
+NO_TEXT: list[Any] = [7, None, [], "x" * 4001, {}]
+NO_WORD: list[Any] = [None, "", "x" * 41, 7]
+BODIES: dict[str, list[str]] = {
     "its body is not JSON with numbers that can be written down": ["", "{", body()[:-1], '{"a": NaN}', '{"a": 1e999}'],
     "its body has no fields": ["[]", "7", "null", '"x"'],
-    "its body does not say which schema it has": [
-        body(schema=each) for each in (None, 0, -1, 2**53, True, "1", 1.0, [])
-    ],
+    "its body does not say which schema it has": [body(schema=each) for each in NO_SCHEMA],
     "its body does not say what it is and which build made it": [
-        *(body(kind=each) for each in (None, "", "x" * 41, 7)),
-        *(body(build=each) for each in (None, "", "x" * 41, 7)),
+        *(body(kind=each) for each in NO_WORD),
+        *(body(build=each) for each in NO_WORD),
         body(schema=2, kind=""),
         body(schema=2, build=7),
     ],
@@ -91,9 +92,7 @@ BODIES = {
         body(fields="x"),
         body(fields={f"f{n}": "" for n in range(201)}),
     ],
-    "its field 'joint' is not text of at most 4000 characters": [
-        body(fields={"joint": each}) for each in (7, None, [], "x" * 4001, {})
-    ],
+    "its field 'joint' is not text of at most 4000 characters": [body(fields={"joint": each}) for each in NO_TEXT],
     "its field '' is not text of at most 4000 characters": [body(fields={"": "x"})],
     f"its field {'n' * 60!r} is not text of at most 4000 characters": [body(fields={"n" * 61: "x"})],
 }
@@ -135,7 +134,7 @@ def test_a_name_that_does_not_belong_to_the_content_is_refused():
 def test_a_name_is_the_depth_and_a_hash_of_all_it_says():
     chance = random.Random("name")
     parents = [f"{depth}-{chance.getrandbits(128):032x}" for depth in (2, 11, 9)]
-    record = {
+    record: dict[str, Any] = {
         "id": identity(chance),
         "parents": parents,
         "device": ID,

@@ -74,6 +74,7 @@ class Quantity(Field):
     `presets`     : typed texts of what a welder really has in hand.
     `whole`       : only whole numbers.
     `may_be_unknown` : the reader may say so honestly; the value is then UNKNOWN.
+    `kept`        : the welder's own, like a rate: the phone keeps what is typed, and fills it in where all such are blank.
     `kept_with`   : a choice; the phone keeps what is typed here for each of its options, and fills it in again.
     """
 
@@ -93,8 +94,10 @@ class Quantity(Field):
         may_be_unknown: bool = False,
         timer: bool = False,
         kept_with: str = "",
+        kept: bool = False,
     ) -> None:
         super().__init__(name, optional, when, hint)
+        self.kept = kept
         self.kept_with = kept_with
         self.quantity: PhysicalQuantity = quantities.quantity(quantity or name)
         self.low = self.quantity.low if low is None else low
@@ -129,7 +132,8 @@ class Choice(Field):
 class Text(Field):
     """A few words typed by the reader, kept and shown as typed, at most `longest` characters.
 
-    `examples` : texts that it takes, where it does not take just any; `presets` : those of them that can be tapped.
+    `examples` : texts that it takes, where it does not take just any; `presets` : those of them that can be tapped;
+    `kept` : as of a Quantity.
     """
 
     kind = "text"
@@ -143,8 +147,10 @@ class Text(Field):
         hint: bool = False,
         examples: tuple[str, ...] = (),
         presets: tuple[str, ...] = (),
+        kept: bool = False,
     ) -> None:
         super().__init__(name, optional, when, hint)
+        self.kept = kept
         self.longest = longest
         self.examples = examples
         self.presets = presets

@@ -158,6 +158,9 @@ _ALL = (
     _q("cost_per_mass", ("/lb", "/kg"), "/kg", "/lb", 0.0, 1e6, places=(("/lb", 2), ("/kg", 2))),
     _q("cost_per_length", ("/ft", "/m"), "/m", "/ft", 0.0, 1e6, places=(("/ft", 2), ("/m", 2))),
     _q("money", ("",), "", "", 0.0, 1e12, places=(("", 2),)),
+    _q("price", ("",), "", "", 0.0, 1e6, places=(("", 2),), money=True),
+    _q("drive_distance", ("mi", "km"), "km", "mi", 0.0, 10000.0),
+    _q("distance_price", ("/mi", "/km"), "/km", "/mi", 0.0, 1000.0, places=(("/mi", 3), ("/km", 3)), money=True),
     _q("work_time", ("h", "min"), "h", "h", 0.0, 1000.0),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}

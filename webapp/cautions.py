@@ -81,6 +81,7 @@ LIBRARY = (
         Source("NIOSH 86-110, Preventing occupational fatalities in confined spaces", "published"),
         "oxygen.caution.rescue",
     ),
+    (Source("Consumer and tax law differ from place to place", "common practice"), "job-price.caution"),
     (Source("Plugs and muffs at the arc; a voice raised at arm's length", "common practice"), "noise.caution"),
     (
         Source("Cloth, cut and leathers: what welders wear, and the burns that taught it", "common practice"),

@@ -204,10 +204,11 @@ def _entry(filled: Filled, field: Field, name: str, typed: str, unit: str) -> st
         box += _unit_choice(filled, field, name, unit)
     out += tag("div", box, 'class="entry"')
     if isinstance(field, Quantity):
-        out += _presets(filled, field, name) + _timer(filled, field, name) + _kept_note(filled, field, name)
+        out += _presets(filled, field, name) + _timer(filled, field, name)
+        out += _kept_note(filled, field.kept, field.kept_with, name)
     elif isinstance(field, Text):
         buttons = [_preset(name, escape(text), escape(text), "", tag("code", escape(text))) for text in field.presets]
-        out += _group(filled, field, "".join(buttons))
+        out += _group(filled, field, "".join(buttons)) + _kept_note(filled, field.kept, "", name)
     return out
 
 
@@ -280,12 +281,12 @@ def _preset(name: str, value: str, number: str, unit: str, shown: str) -> str:
     return tag("button", shown, attributes + ' data-number="' + number + '" data-unit="' + unit + '"')
 
 
-def _kept_note(filled: Filled, field: Quantity, name: str) -> str:
-    """Return the note that the page's script shows when it filled in what was typed with this choice before."""
-    if not field.kept_with:
+def _kept_note(filled: Filled, kept: bool, kept_with: str, name: str) -> str:
+    """Return the note that the page's script shows when it filled in what was typed before (with this choice)."""
+    if not (kept or kept_with):
         return ""
-    attributes = 'class="hint" data-kept-box="' + name + '" data-kept-with="' + field.kept_with + '" hidden'
-    return tag("p", filled.text(say("form.kept")), attributes)
+    attributes = 'class="hint" data-kept-box="' + name + '" data-kept-with="' + kept_with + '" hidden'
+    return tag("p", filled.text(say("form.kept" if kept_with else "form.own")), attributes)
 
 
 def _timer(filled: Filled, field: Quantity, name: str) -> str:

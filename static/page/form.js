@@ -91,8 +91,8 @@ export function watchForm(form) {
   if (last) fillIn(form, last);
   const from = followed(location.href) || (location.search === '' ? 'home' : '');
   const picked = watchMachines(form, ask, from);
-  watchKeptBoxes(form, ask);
-  if (last || (picked && location.search)) {
+  const own = watchKeptBoxes(form, ask);
+  if (last || own || (picked && location.search)) {
     // htmx takes hold of the form only once all scripts have run.
     document.addEventListener('DOMContentLoaded', () => setTimeout(ask));
   } else if (answer.querySelector('a.share')) idle = window.setTimeout(settled, IDLE_MS);

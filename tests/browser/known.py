@@ -30,6 +30,18 @@ class Known:
 KNOWN = {
     # No number: a job of nothing but its title names what is missing. By hand, from the form.
     "job": Known((("title", "gate", ""),), 0, 0, "", "Open: 6. First: Joints (Before leaving)"),
+    # 95 of call-out and 2.5 h at 90.00 are 320.00; 7 % of tax on it, 22.40. By hand.
+    "job-price": Known(
+        (
+            ("call_out", "95", ""),
+            ("welding_time", "2.5", "h"),
+            ("labor_rate", "90", ""),
+            ("tax_rate", "7", ""),
+        ),
+        342.4,
+        342.4,
+        "",
+    ),
     # A spool of 5 lb is 5 lb until the log takes something off. By hand.
     "stock": Known((("item", "spool", ""), ("name", "front", ""), ("spool_left", "5", "lb")), 5.0, 5.0, "lb"),
     # Labor 45 an hour / (10 lb/h x 30 %) = 15.00; wire 4.50 / 0.90 = 5.00: 20.00 a pound. By hand.

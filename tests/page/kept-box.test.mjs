@@ -65,3 +65,50 @@ test('what was typed is not written over', () => {
   change(() => (spool = 's300'));
   assert.deepEqual([box.value, note.hidden], ['5', true]);
 });
+
+/** A form with the welder's own rates alone, as it is opened. */
+function opened(typed = {}) {
+  const boxes = {};
+  const notes = ['labor_rate', 'tax_name'].map(name => {
+    boxes[name] = new Element({ value: typed[name] ?? '' });
+    return new Element({ dataset: { keptBox: name, keptWith: '' }, hidden: true });
+  });
+  boxes.labor_rate_unit = new Element({ value: '/h' });
+  const page = new Element({ dataset: { calculator: 'job-price' }, querySelectorAll: () => notes });
+  globalThis.document = { getElementById: id => boxes[id] ?? null };
+  const filled = watchKeptBoxes(page, () => asked++);
+  const type = (name, value) => {
+    boxes[name].value = value;
+    const event = new Event('change');
+    Object.defineProperty(event, 'target', { value: boxes[name] });
+    page.dispatchEvent(event);
+  };
+  return { filled, type, notes, values: () => [boxes.labor_rate.value, boxes.tax_name.value] };
+}
+
+test('rates of one\u2019s own come back into a blank form, with a space in a name kept', () => {
+  const first = opened();
+  assert.equal(first.filled, false);
+  first.type('labor_rate', '95');
+  first.type('tax_name', 'Sales tax');
+  const next = opened();
+  assert.deepEqual([next.filled, next.values(), next.notes[0].hidden], [true, ['95', 'Sales tax'], false]);
+  next.type('labor_rate', '100');
+  assert.deepEqual([opened().values(), next.notes[0].hidden], [['100', 'Sales tax'], true]);
+});
+
+test('what was left blank in a price that has others stays blank', () => {
+  const first = opened();
+  first.type('labor_rate', '95');
+  first.type('tax_name', 'VAT');
+  const again = opened({ labor_rate: '80' });
+  assert.deepEqual([again.filled, again.values()], [false, ['80', '']]);
+  assert.deepEqual(opened().values(), ['95', 'VAT'], 'and opening it forgets nothing');
+});
+
+test('a rate taken out is forgotten', () => {
+  const first = opened();
+  first.type('labor_rate', '95');
+  first.type('labor_rate', '');
+  assert.equal(opened().filled, false);
+});

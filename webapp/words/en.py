@@ -48,6 +48,7 @@ WORDS = {
     "form.undo": "Undo clear",
     "form.units": "Show first",
     "form.kept": "As you typed it for this one before. Type over it if it is another.",
+    "form.own": "As you typed it last.",
     "form.units.us": "US units",
     "form.units.si": "Metric units",
     "form.unit-of": "Unit of: {label}",

@@ -129,7 +129,8 @@ class _Price:
                 self._rate("labor_rate", name)
                 self._times(name, self._typed(name, "work_time"), given.measured("labor_rate"))
                 self.hours += given.number(name)
-        if given.has("arc_time") and numerals.settle(given.number("arc_time")) > numerals.settle(self.hours):
+        arc = given.number("arc_time") if given.has("arc_time") else 0.0
+        if self.hours > 0.0 and numerals.settle(arc) > numerals.settle(self.hours):
             raise Refusal("arc_time", say("job-price.refusal.arc"))
 
     def _goods(self) -> None:
@@ -159,7 +160,7 @@ class _Price:
         given = self.given
         if given.has("deposit"):
             deposit = _whole(given.number("deposit") * 100.0)
-            if deposit > self.total:
+            if self.lines and deposit > self.total:
                 raise Refusal("deposit", say("job-price.refusal.more", total=_money(self.total)))
             return deposit
         return _whole(self.total * given.number("deposit_share")) if given.has("deposit_share") else 0

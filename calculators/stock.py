@@ -246,7 +246,10 @@ def _answer(given: Given) -> Answer:
     _OF[kind](item)
     if not item.results:
         item.results.append(Words("name", item.card().heading))
-    onward = [asked.leads() for asked in item.asked] or [Next(_ONWARD[kind], say(_ONWARD[kind] + ".title"), ())]
+    # One link to each calculator: the last asked knows most.
+    last = {asked.name: asked for asked in item.asked}
+    onward = [asked.leads() for asked in item.asked if last[asked.name] is asked]
+    onward = onward or [Next(_ONWARD[kind], say(_ONWARD[kind] + ".title"), ())]
     return Answer(
         results=tuple(item.results) + ((item.card(),) if item.lines else ()),
         working=item.working or (say("stock.working.kept"),),

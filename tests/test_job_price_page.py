@@ -57,8 +57,8 @@ def test_a_currency_s_sign_may_be_typed():
     ("pairs", "box", "words"),
     [
         ([("welding_time", "2")], "labor_rate", "Welding is given: its price is needed too"),
-        ([("drive_time", "1")], "labor_rate", "Driving, hours is given"),
-        ([("drive_distance", "10 mi")], "distance_price", "Driving, distance is given"),
+        ([("drive_time", "1")], "labor_rate", "Driving time is given"),
+        ([("drive_distance", "10 mi")], "distance_price", "Driving is given"),
         ([("wire_mass", "2 lb")], "wire_price", "Wire is given"),
         ([("gas_volume", "30 ft3"), ("fill_price", "60")], "fill_volume", "Gas is given"),
         ([("gas_volume", "30 ft3"), ("fill_volume", "125 ft3")], "fill_price", "Gas is given"),

@@ -241,6 +241,7 @@ KINDS = {
     "wire_price": "1/kilogram",
     "cost_per_mass": "1/kilogram",
     "labor_rate": "1/second",
+    "distance_price": "1/meter",
     "energy_price": "1/joule",
     "cost_per_length": "1/meter",
 }

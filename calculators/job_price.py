@@ -37,7 +37,7 @@ ROUNDING = Source(
 )
 
 _HOURS = ("make_safe_time", "gouging_time", "prep_time", "fit_up_time", "welding_time", "cleaning_time", "waiting_time")
-_MOST = 10**9  # cents; with tax on top, more has too many figures to be sure of the last
+_MOST = 10**10  # cents; more has too many figures to be sure of the last
 
 
 def _whole(cents: float) -> int:
@@ -51,6 +51,12 @@ def _money(cents: int) -> Measured:
 
 def _each(price: float) -> Measured:
     return Measured(price, "money")
+
+
+def _figures(price: float, unit: str) -> int | None:
+    """Return how many figures of a price to show: more than cents only where it has more."""
+    cents = units.from_coherent(price, unit) * 100.0
+    return None if numerals.settle(cents) == _whole(cents) else 6
 
 
 class _Price:
@@ -67,8 +73,6 @@ class _Price:
         for row in given.rows("extras"):
             self._add("extras-" + str(row.place), say("job-price.named", name=row.word("what")), row.number("amount"))
         self.subtotal = sum([cents for _, _, cents in self.lines])
-        if self.subtotal >= _MOST:
-            raise Refusal("", say("job-price.refusal.large"))
         off = given.number("discount") if given.has("discount") else 0.0
         self.discount = _whole(self.subtotal * off)
         self.taxed = self.subtotal - self.discount
@@ -76,6 +80,8 @@ class _Price:
             self.taxed = self.goods - _whole(self.goods * off)
         self.tax = _whole(self.taxed * given.number("tax_rate")) if given.has("tax_rate") else 0
         self.total = self.subtotal - self.discount + self.tax
+        if max(self.subtotal, self.total) >= _MOST:
+            raise Refusal("", say("job-price.refusal.large"))
         self.deposit = self._deposit()
         paid = given.word("paid")
         if paid == "deposit" and not self.deposit:
@@ -100,9 +106,7 @@ class _Price:
         return shown
 
     def _needed(self, name: str, waste: float, unit: str) -> Measured:
-        """Return wire or gas with its waste, to four figures."""
-        amount = units.from_coherent(wire_mass.needed(self.given.number(name), waste), unit)
-        return Measured(units.to_coherent(numerals.settle(amount, 4), unit), name, 4, unit)
+        return Measured(wire_mass.needed(self.given.number(name), waste), name, 6, unit)
 
     def _times(self, key: str, amount: Measured, rate: Measured) -> None:
         label = say("job-price.times", what=say("job-price.field." + key), amount=amount, rate=rate)
@@ -141,9 +145,8 @@ class _Price:
         if given.has("wire_mass"):
             price = self._rate("wire_price", "wire_mass") * more
             unit = given.units["wire_price"]
-            price = units.to_coherent(_whole(units.from_coherent(price, unit) * 100.0) / 100.0, unit)
             amount = self._needed("wire_mass", waste, unit[1:])
-            self._times("wire_mass", amount, Measured(price, "wire_price", None, unit))
+            self._times("wire_mass", amount, Measured(price, "wire_price", _figures(price, unit), unit))
         if given.has("gas_volume"):
             fill, unit = self._rate("fill_volume", "gas_volume"), given.units["fill_volume"]
             price = _whole(self._rate("fill_price", "gas_volume") * more * 100.0) / 100.0
@@ -249,15 +252,15 @@ CALCULATOR = Calculator(
         Quantity("labor_rate", optional=True, kept=True, hint=True),
         Quantity("wire_mass", optional=True),
         Quantity("wire_price", optional=True, kept=True),
-        Quantity("gas_volume", optional=True),
-        Quantity("fill_price", optional=True, kept=True),
-        Quantity("fill_volume", "gas_volume", optional=True, low=100.0, kept=True),
+        Quantity("gas_volume", optional=True, high=20000.0),
+        Quantity("fill_price", optional=True, high=10000.0, kept=True),
+        Quantity("fill_volume", "gas_volume", optional=True, low=100.0, high=20000.0, kept=True),
         Quantity("tax_rate", "percentage", optional=True, kept=True),
         Choice("paid", ("none", "deposit", "all"), default="none"),
         Quantity("arc_time", "work_time", optional=True, hint=True),
         Quantity("waste", "percentage", optional=True, high=50.0, kept=True),
         Quantity("markup", "percentage", optional=True, high=100.0, kept=True, hint=True),
-        Rows("goods", (Text("what", longest=40), Quantity("count", high=10000.0), Quantity("price")), most=4, hint=True),
+        Rows("goods", (Text("what", longest=40), Quantity("count"), Quantity("price", high=10000.0)), most=4, hint=True),
         Rows("extras", (Text("what", longest=40), Quantity("amount", "price")), most=6),
         Quantity("discount", "percentage", optional=True),
         Text("tax_name", longest=30, optional=True, kept=True),

@@ -71,7 +71,7 @@ ENGLISH = {
     "refusal.arc": "The arc cannot burn longer than the hours charged",
     "refusal.deposit": "Say first how much the deposit is",
     "refusal.more": "A deposit cannot be more than the total, {total}",
-    "refusal.large": "A sum of ten million or more has too many figures to add to the cent",
+    "refusal.large": "A sum of a hundred million or more has too many figures to add to the cent",
     "caution": "What a quote has to say, and what is taxed, is local law.",
     "next.weld-cost": "What does the weld cost me?",
 }

@@ -249,7 +249,11 @@ def _next_of_heat(weld: _Weld) -> tuple[Next, ...]:
         return ()
     given = weld.given
     heat = Measured(weld.energy * given.number("thermal_efficiency"), "heat_input")
-    carried = tuple([(name, given.measured(name)) for name in ("voltage", "current", "travel_speed")])
+    # Heat that is out of all range is no question: there it would be refused.
+    names: tuple[str, ...] = ("voltage", "current")
+    if heat.value >= 5.0e3 and weld.energy <= 2.0e7:
+        names += ("travel_speed",)
+    carried = tuple([(name, given.measured(name)) for name in names])
     return (
         Next("heat-input", say("weld-entry.next.heat-input"), carried),
         Next("cooling-time", say("weld-entry.next.cooling-time"), carry("heat_input", heat, 1.0e5, 1.0e7)),

@@ -7,6 +7,8 @@ import pytest
 
 from tests import walking
 
+A_LIFETIME = [(f"{name}_time", "1000") for name in ("gouging", "prep", "fit_up", "welding", "cleaning", "waiting")]
+
 
 def page(*pairs, **more):
     return html.unescape(walking.reply("/job-price", list(pairs), partial=True, **more).body)
@@ -65,7 +67,7 @@ def test_a_currency_s_sign_may_be_typed():
         ([("call_out", "95"), ("paid", "deposit")], "paid", "how much the deposit is"),
         ([("call_out", "95"), ("deposit", "95.01")], "deposit", "cannot be more than the total, 95.00"),
         ([("welding_time", "1"), ("labor_rate", "9"), ("arc_time", "61 min")], "arc_time", "cannot burn longer"),
-        ([("welding_time", "1000"), ("labor_rate", "10000")], "", "too many figures"),
+        ([*A_LIFETIME, ("labor_rate", "10000"), ("tax_rate", "100")], "", "too many figures"),
     ],
 )
 def test_what_cannot_be_charged_is_said_at_its_box(pairs, box, words):

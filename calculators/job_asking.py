@@ -111,8 +111,12 @@ class Asked:
         """Return a line that leads to this question."""
         return Line(key, label, value, self.leads, self.takes, state)
 
-    def trouble(self, key: str, label: Message) -> Line:
-        """Return the line that says in this calculator's own words why it has no answer yet."""
+    def trouble(self, key: str, label: Message, first: str = "") -> Line:
+        """Return the line that says in this calculator's own words why it has no answer yet.
+
+        `first` is the field of the job that it waits for where nothing at all is told.
+        """
         if self.reply.state == "problem":
             return self.line(key, label, self.reply.errors[0][1], "doubt")
-        return self.line(key, label, self.reply.waiting or say(self.name + ".question"), "missing")
+        waiting = self.reply.waiting or say("waiting.field", label=say("job.field." + first))
+        return self.line(key, label, waiting, "missing")

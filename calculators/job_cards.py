@@ -1,7 +1,7 @@
 """The cards of a job, in the order of the work."""
 
 from calculators import numerals
-from calculators.contract import Card, Drawing, Line, Measured, Message, Next, Plain, say
+from calculators.contract import Card, Drawing, Line, Measured, Message, Next, Plain, Verdict, say
 from calculators.job_case import MELTED, Joint, Plan, Total
 from calculators.preheat_bounds import AMBIENT
 
@@ -147,8 +147,7 @@ class Cards:
         verdict = supply.answer.verdict
         if verdict is None:
             return supply.lines(("generator_power",))
-        value = say("job.verdict", word=say("answer.verdict." + verdict.state), message=verdict.message)
-        return [supply.line("power", label, value, "" if verdict.state == "inside" else "doubt")]
+        return [supply.line("power", label, _said(verdict), "" if verdict.state == "inside" else "doubt")]
 
     # ------------------------------------------------------------ before striking
 
@@ -173,13 +172,13 @@ class Cards:
         if given.word("access") in ("inside", "cramped"):
             lines.append(_open("shock", "shock", None, "", ("place", "cramped")))
         if given.word("access") == "height":
-            lines.append(_open("height", "lone-worker", say("job.height")))
+            lines.append(Line("height", say("job.option.access.height"), say("job.height"), _to("lone-worker")))
         lines.append(Line("never", say("job.never"), say("job.never-why"), _to("metal-id")))
-        for asked, names in ((plan.make_safe, ("first",)), (plan.hot_work, ())):
+        for asked, first in ((plan.make_safe, "job_kind"), (plan.hot_work, "work_on")):
             label = say(asked.name + ".title")
             if asked.answer is None:
-                lines.append(asked.trouble(asked.name, label))
-            for line in asked.lines(names):
+                lines.append(asked.trouble(asked.name, label, first))
+            for line in asked.lines(("first",)):
                 lines.append(Line(asked.name, label, line.value, line.leads, line.takes))
         if plan.shade is not None:
             lines += plan.shade.lines(("least_shade", "comfort_shade"))
@@ -203,7 +202,7 @@ class Cards:
             return self._card("preheat", lines + [asked.trouble("preheat", say("preheat.title"))])
         verdict = asked.answer.verdict
         if verdict is not None:
-            lines.append(asked.line("window", say("preheat.title"), verdict.message, "doubt"))
+            lines.append(asked.line("window", say("preheat.title"), _said(verdict), "doubt"))
         names = ("preheat_minimum", "preheat_maximum", "no_lowest", "measuring_distance")
         return self._card("preheat", lines + asked.lines(names))
 
@@ -226,7 +225,7 @@ class Cards:
         lines = settings.lines(_SETTINGS)
         verdict = settings.answer.verdict
         if verdict is not None:
-            lines.insert(0, settings.line("doubt", say("settings.title"), verdict.message, "doubt"))
+            lines.insert(0, settings.line("doubt", say("settings.title"), _said(verdict), "doubt"))
         if joint.fill is None:
             return lines + [settings.line("fill", say("joint-fill.title"), say("job.widened"), "doubt")]
         if joint.fill.answer is None:
@@ -274,6 +273,11 @@ class Cards:
         lines += self.plan.hot_work.lines(("fire_watch",))
         lines.append(Line("used", say("job.used"), say("job.used-how")))
         return self._card("leave", lines)
+
+
+def _said(verdict: Verdict) -> Message:
+    """Return a verdict with its word, as its own page has it."""
+    return say("job.verdict", word=say("answer.verdict." + verdict.state), message=verdict.message)
 
 
 def _only(total: Total) -> Next | None:

@@ -8,7 +8,7 @@ ENGLISH = {
     "found-by": "call customer visit site order plan load pack truck leave today repair work sheet",
     "lead": "Only a title is needed. Fill in what the call tells; the rest says what is missing.",
     "field.title": "Title",
-    "hint.title": "A name to find it by: loader bucket, Miller farm gate.",
+    "hint.title": "A name to find it by: loader bucket, yard gate.",
     "field.broken": "What is broken",
     "field.base_metal": "Metal",
     "option.base_metal.": "Not said",

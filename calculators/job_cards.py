@@ -5,8 +5,9 @@ from calculators.contract import Card, Drawing, Line, Measured, Message, Next, P
 from calculators.job_case import MELTED, Joint, Plan, Total
 from calculators.preheat_bounds import AMBIENT
 
+# As they are dialled: the welder's own marks first.
 _SETTINGS = (
-    "wire_feed_speed", "feed_mark", "voltage", "machine_voltage", "voltage_tap", "voltage_mark", "transfer_mode",
+    "feed_mark", "voltage_tap", "voltage_mark", "wire_feed_speed", "machine_voltage", "voltage", "transfer_mode",
     "current", "contact_tip_to_work", "gas_flow", "polarity", "leg", "bead_area", "passes", "travel_speed", "arc_energy",
     "heat_input",
 )  # fmt: skip

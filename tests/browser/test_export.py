@@ -46,6 +46,7 @@ def _typed(page, book):
 def test_a_texted_link_works_on_a_phone_that_never_saw_the_book(phone, host):
     asked = KNOWN["heat-input"].address("heat-input")
     page = visit(phone, f"{host.address}{UNDER}/{asked}")
+    page.wait_for_selector(".answered")  # the page of arrival has gone on to it
     questions.expect(page, KNOWN["heat-input"])
     assert page.url.startswith(f"{host.address}{UNDER}/heat-input?voltage=24")
 

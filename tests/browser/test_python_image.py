@@ -51,7 +51,7 @@ def test_replies_from_an_image_are_the_same_bytes(chromium, tmp_path):
         ]
         with NoSignal(server, watch):
             got = page.evaluate(FETCH_ALL, addresses)
-    for (path, query, partial), (status, content_type, body, by) in zip(asked, got, strict=True):
+    for (path, query, partial), (status, content_type, body, by, _) in zip(asked, got, strict=True):
         expected = pocket.respond(pocket.Request(path, query, partial), "en", server.build)
         where = f"{path}?{urlencode(query)} partial={partial}"
         assert by == "phone", where
@@ -67,6 +67,6 @@ def test_without_a_good_image_the_sources_answer(chromium, server, change):
         stop_workers(page)
         # One that kills its Python is found out by the first question, which the server then answers.
         got = page.evaluate(FETCH_ALL, [(QUESTION + f"&x={number}", True) for number in range(3)])
-        assert [by for *_, by in got][1:] == ["phone", "phone"]
-        assert len({body for _, _, body, _ in got}) == 1
+        assert [by for *_, by, _ in got][1:] == ["phone", "phone"]
+        assert len({body for _, _, body, *_ in got}) == 1
         assert '<p class="number"><b>17.3</b>' in got[0][2]

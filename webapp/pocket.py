@@ -105,7 +105,9 @@ def not_found(path: str, context: Context) -> Reply:
 
 
 def _page(status: int, title: Message, main: str, context: Context) -> Reply:
-    return Reply(status, HTML, shell.page(escape(sentence(title, context)), main, context))
+    # Each page of records says what it needs where there is no script.
+    of_records = " data-no-log>" in main
+    return Reply(status, HTML, shell.page(escape(sentence(title, context)), main, context, of_records))
 
 
 def respond_text(path: str, pairs_json: str, partial: str, language: str, build: str) -> str:

@@ -19,7 +19,7 @@ def fingerprint(path: str) -> str:
         return hashlib.sha256(handle.read()).hexdigest()[:12]
 
 
-def _pieces(language: str) -> tuple[str, str, str]:
+def _pieces(language: str) -> tuple[str, ...]:
     context = Context(language, "us", "")
     environment = jinja2.Environment(
         loader=jinja2.FileSystemLoader(os.path.join(_here, "templates")),
@@ -33,9 +33,9 @@ def _pieces(language: str) -> tuple[str, str, str]:
         language="en" if language == PSEUDO else language,
         asset=lambda path: "static/" + path + "?v=" + fingerprint(path),
     )
-    before, rest = text.split("@title@")
-    between, after = rest.split("@main@")
-    return before, between, after
+    for slot in ("@of-records@", "@head@", "@title@", "@main@"):
+        text = text.replace(slot, "@scripts@")
+    return tuple(text.split("@scripts@"))
 
 
 PIECES = {language: _pieces(language) for language in LANGUAGES}

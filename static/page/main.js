@@ -5,6 +5,7 @@ import { watchLinks } from './machines.js';
 import { showRecent } from './recent.js';
 import { readPurpose } from './opened.js';
 import { keepOnPhone } from './phone.js';
+import { watchBack } from './records/back.js';
 import { loadRecords } from './records/load.js';
 import { watchTheme } from './theme-choice.js';
 
@@ -16,4 +17,5 @@ watchLinks();
 showRecent();
 watchTheme();
 loadRecords();
+watchBack();
 keepOnPhone();

@@ -140,8 +140,11 @@ class Bench:
             whole, script, rows = looking_back.open_log(phone, address)
             assert (rows > 0) == (phone is full), rows
             most = 300.0 if speed == QUARTER else None
-            self.note(f"log opens, {words}: rows drawn", speed, judged(whole, f"{whole:.0f} ms", most), "-, -, 300 ms")
-            self.note(f"log opens, {words}: of that, its script", speed, f"{script:.0f} ms")
+            self.note(f"log by its address, {words}: rows drawn", speed, f"{whole:.0f} ms")
+            self.note(f"log by its address, {words}: its frame to rows", speed, f"{script:.0f} ms")
+            tapped = looking_back.tap_log(phone, address)
+            cell = judged(tapped, f"{tapped:.0f} ms", most)
+            self.note(f"tap on Log to rows drawn, {words}", speed, cell, "-, -, 300 ms")
 
     def bytes(self) -> None:
         """What the phone carries."""

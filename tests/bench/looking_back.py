@@ -1,4 +1,4 @@
-"""Opening the log on a phone that has 10,000 entries, from navigation start to the first rows drawn.
+"""Opening the log on a phone that has 10,000 entries, up to the first rows drawn: by its address, and by a tap.
 
 The entries come to the phone as they do in a crew: it is paired, and takes them from the server.
 """
@@ -29,6 +29,14 @@ window.looking = new Promise((done, fail) => {
   });
   watcher.observe(document, { childList: true, subtree: true, attributes: true });
 });
+"""
+
+
+# From the finger's touch on one page to rows on the screen, in the same document or in another.
+TAPPED = """
+const epoch = at => performance.timeOrigin + at;
+addEventListener('pointerdown', () => localStorage.setItem('touched', epoch(performance.now())), true);
+window.looking = window.looking.then(({ drawn }) => ({ waited: epoch(drawn) - localStorage.getItem('touched') }));
 """
 
 
@@ -80,3 +88,20 @@ def open_log(phone: Phone, address: str) -> tuple[float, float, int]:
             page.goto(address)
             page.wait_for_timeout(500)
     return median(whole), median(script), rows
+
+
+def tap_log(phone: Phone, address: str) -> float:
+    """Return the median from the touch of "Log" on the first page, read for some seconds, to rows drawn, [ms]."""
+    taken = []
+    with phone.opened() as page:
+        page.add_init_script(WATCH + TAPPED)
+        for turn in range(OPENINGS + 1):
+            page.goto(address)
+            page.wait_for_timeout(2500)  # by then what the log needs has been read
+            page.locator("header a[href=log]").tap()
+            page.locator("[data-rows] li, [data-empty]:not([hidden])").first.wait_for()
+            seen = page.evaluate("window.looking")
+            if turn > 0:
+                taken.append(seen["waited"])
+            page.wait_for_timeout(500)
+    return median(taken)

@@ -333,3 +333,76 @@ def test_an_export_is_taken_in_on_another_phone_byte_for_byte(new_phone, server:
     (tmp_path / "log.json").write_text((tmp_path / "log.json").read_text("utf-8").replace("cap", "cat"))
     other.locator("[data-import]").set_input_files(tmp_path / "log.json")
     other.get_by_text("Not taken in").wait_for()
+
+
+# ---------------------------------------------------------------- opened from the page head
+
+
+def with_the_log_at_hand(page: Page, server: Server) -> Page:
+    """Open the first page as a phone with a log does, and wait until the log's script has come; mark the document."""
+    keep(page, server.address)
+    rows(page, server.address)
+    page.goto(server.address)
+    page.locator("script[data-records=early]").wait_for(state="attached")
+    page.evaluate("document.documentElement.dataset.same = 'yes'")
+    return page
+
+
+def is_same_document(page: Page) -> bool:
+    """Return whether no new document came since it was marked."""
+    return page.evaluate("document.documentElement.dataset.same") == "yes"
+
+
+def test_the_log_opens_from_the_first_page_without_a_new_document(phone: BrowserContext, server: Server):
+    page = with_the_log_at_hand(visit(phone, server.address), server)
+    page.locator("#find").fill("gauge")
+    page.get_by_role("link", name="Log", exact=True).tap()
+    page.locator("[data-rows] li").wait_for()
+    assert is_same_document(page) and page.url == server.address + "log" and page.title().startswith("Weld log")
+    assert page.evaluate("document.activeElement.localName") == "h1"
+    page.go_back()
+    page.locator("#find").wait_for()
+    assert is_same_document(page) and page.url == server.address and "log" not in page.title().lower()
+    assert page.input_value("#find") == "gauge"  # as it was left
+    page.go_forward()
+    page.locator("[data-rows] li").wait_for()
+    assert is_same_document(page) and page.locator("main").count() == 1
+
+
+def test_the_way_back_is_the_same_after_the_log_was_loaded_anew(phone: BrowserContext, server: Server):
+    page = with_the_log_at_hand(visit(phone, server.address), server)
+    page.get_by_role("link", name="Log", exact=True).tap()
+    page.locator("[data-rows] li").wait_for()
+    page.reload()
+    page.locator("[data-rows] li").wait_for()
+    page.go_back()
+    page.locator("#find").wait_for()
+    assert page.locator("[data-log]").count() == 0 and page.url == server.address
+    page.go_forward()
+    page.locator("[data-rows] li").wait_for()
+    page.get_by_role("link", name="Open").tap()
+    page.locator("[data-versions] article").wait_for()
+    page.go_back()
+    page.locator("[data-rows] li").wait_for()
+
+
+def test_a_page_with_a_form_is_left_for_a_new_document(phone: BrowserContext, server: Server):
+    page = visit(phone, server.address)
+    keep(page, server.address)
+    page.evaluate("document.documentElement.dataset.same = 'yes'")
+    page.get_by_role("link", name="Log", exact=True).tap()
+    page.locator("[data-rows] li").wait_for()
+    assert not is_same_document(page) and page.url == server.address + "log"
+
+
+def test_an_entry_kept_meanwhile_stands_in_the_log_opened_softly(phone: BrowserContext, server: Server):
+    page = with_the_log_at_hand(visit(phone, server.address), server)
+    page.get_by_role("link", name="Log", exact=True).tap()
+    page.locator("[data-rows] li").wait_for()
+    page.go_back()
+    page.locator("#find").wait_for()
+    other = phone.new_page()
+    keep(other, server.address, weld_pass="cap")
+    page.get_by_role("link", name="Log", exact=True).tap()
+    page.locator("[data-rows] li").nth(1).wait_for()
+    assert "cap" in page.locator("[data-rows] li").first.inner_text()

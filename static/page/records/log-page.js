@@ -1,8 +1,9 @@
 // @ts-check
 // The list of what was run: a page at a time from an index, narrowed, sent, exported.
-import { recall } from '../memory.js';
+import { keep, recall } from '../memory.js';
 import { allPhotos, everything, fact, page, store, valuesOf, waitingAmong } from './database.js';
 import { csvOf, exported, imported } from './file.js';
+import { USED } from './load.js';
 import { cannotOpen, count, exchangeNow, reason, whenExchanged } from './sending.js';
 import { typedOf } from './typed.js';
 import { PAIRED } from './unsent.js';
@@ -35,7 +36,20 @@ export const shownTime = at => {
   return times.format(time);
 };
 
-export function showLog() {
+/** The newest rows, and which of them wait to be sent. */
+export const firstRows = () => withWaits({ kind: 'weld-entry', most: A_SCREEN });
+
+/** @param {Parameters<typeof page>[0]} asked */
+async function withWaits(asked) {
+  const rows = await page(asked);
+  performance.mark('m-rows');
+  const waits = await waitingAmong(rows);
+  performance.mark('m-waits');
+  return { rows, waits };
+}
+
+/** @param {ReturnType<typeof firstRows> | undefined} early what was asked for before the frame was there */
+export async function showLog(early) {
   const log = document.querySelector('[data-log]');
   if (!(log instanceof HTMLElement)) return;
   log.hidden = false;
@@ -66,13 +80,16 @@ export function showLog() {
   };
   /** @param {number} turn @param {number} most */
   const add = async (turn, most) => {
-    const rows = await page({ kind: 'weld-entry', most, before, by: value.value ? by.value : '', value: value.value });
-    const waits = await waitingAmong(rows);
+    const asked_ = { kind: 'weld-entry', most, before, by: value.value ? by.value : '', value: value.value };
+    const { rows, waits } = await (early ?? withWaits(asked_));
+    early = undefined;
     if (turn !== asked) return 0;
     const lines = rows.map((row, place) => line(row, waits[place]));
+    performance.mark('m-made');
     if (before === undefined) list.replaceChildren();
     list.append(...lines);
     before = rows.at(-1) ?? before;
+    if (before && !recall(USED)) keep(USED, 'yes');
     more.hidden = rows.length < most;
     part('[data-empty]').hidden = list.childElementCount > 0;
     return rows.length;
@@ -90,13 +107,13 @@ export function showLog() {
   });
   value.addEventListener('change', fresh);
   part('[data-send]').addEventListener('click', () => exchangeNow(true).then(fresh));
-  watchState(part('[data-exchange]'));
   // What a phone new in the crew is given comes after the page: an empty list looks again.
   whenExchanged(() => {
     if (!list.childElementCount && !reason) fresh();
   });
+  await fresh();
+  watchState(part('[data-exchange]'));
   watchFiles(log, fresh);
-  fresh();
 }
 
 /** @param {HTMLElement} item @param {Row} row @param {string} state @param {string} problem */

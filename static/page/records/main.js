@@ -1,19 +1,66 @@
 // @ts-check
 // The pages that keep or show records, and the exchange that goes on behind them.
+import { watchLinks } from '../machines.js';
+import { readPurpose } from '../opened.js';
+import { keepOnPhone } from '../phone.js';
+import { watchTheme } from '../theme-choice.js';
+import '../../theme.js';
+import { watchBack } from './back.js';
 import { showCrew } from './crew-page.js';
+import { warm } from './database.js';
 import { keepDrafts } from './drafts.js';
 import { showEntry } from './entry-page.js';
-import { showLog } from './log-page.js';
+import { firstRows, showLog } from './log-page.js';
 import { offerRecord } from './recording.js';
 import { exchangeNow } from './sending.js';
+import { openSoftly } from './softly.js';
+import { showUnsent } from './unsent.js';
 
-for (const note of document.querySelectorAll('[data-no-log]')) note.remove();
-showLog();
-showEntry();
-showCrew();
-offerRecord();
-keepDrafts();
-document.addEventListener('htmx:after:swap', offerRecord);
-exchangeNow();
-window.addEventListener('online', () => exchangeNow());
-document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && exchangeNow());
+const script = /** @type {HTMLScriptElement | null} */ (document.currentScript);
+/** Whether this is the page's only script: it came before the page, and does what app.js does elsewhere. */
+const alone = script?.hasAttribute('data-alone');
+/** Whether nothing here is needed yet: the log may be opened next. */
+const early = script?.dataset.records === 'early';
+
+/** @param {ReturnType<typeof firstRows>} [first] */
+const show = async first => {
+  for (const note of document.querySelectorAll('[data-no-log]')) note.remove();
+  showEntry();
+  showCrew();
+  offerRecord();
+  keepDrafts();
+  await showLog(first);
+};
+
+let exchanging = false;
+const exchange = () => {
+  exchangeNow();
+  if (exchanging) return;
+  exchanging = true;
+  window.addEventListener('online', () => exchangeNow());
+  document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && exchangeNow());
+};
+
+const begin = async () => {
+  document.addEventListener('htmx:after:swap', offerRecord);
+  openSoftly({ ask: firstRows, show, then: exchange });
+  if (early) return warm();
+  await show(first);
+  if (alone) {
+    for (const element of document.querySelectorAll('[data-needs-script]')) element.removeAttribute('hidden');
+    readPurpose();
+    watchLinks();
+    watchTheme();
+    showUnsent();
+    watchBack();
+    keepOnPhone();
+  }
+  exchange();
+};
+
+/** What the log shows first, asked for while the page around it is still being read. */
+const first = alone && location.pathname.endsWith('/log') ? firstRows() : undefined;
+first?.catch(() => {}); // told where it is waited for
+// Neither styles nor anything else is waited for: a frame that has been read can be filled in.
+if (document.readyState === 'loading') document.addEventListener('readystatechange', begin, { once: true });
+else begin();

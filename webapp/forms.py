@@ -357,9 +357,24 @@ def _rows(filled: Filled, field: Rows) -> str:
         inner = "" if field.most == 1 else tag("legend", heading)
         inner += "".join(_field(filled, each, prefix, chosen) for each in field.fields)
         out += tag("fieldset", inner, 'class="row" data-row' + ("" if number <= shown else " hidden"))
+    out += _from_log(filled, field)
     wrong = any(name.startswith(field.name + "-") for name in filled.errors)
     hidden = not (wrong or reading.applies(field, given) or reading.was_typed(field, "", filled.typed))
     return tag("fieldset", out, 'class="rows" data-rows' + _asked_when(field.when, "", hidden))
+
+
+def _from_log(filled: Filled, field: Rows) -> str:
+    """Return what fills rows from the welder's own log, where the calculator has words for it; only a script can."""
+    id = filled.calculator.name + ".from-log."
+    if not has(id + field.name):
+        return ""
+    words = "".join([" data-" + name + '="' + filled.text(say(id + name)) + '"' for name in ("took", "none")])
+    button = tag("button", filled.text(say(id + field.name)), 'type="button" class="quiet"')
+    return tag(
+        "div",
+        tag("p", button, 'class="row-of-buttons"') + tag("p", "", 'role="status"' + words),
+        "data-from-log hidden",
+    )
 
 
 def _choices_of_row(filled: Filled, field: Rows, prefix: str) -> Given:

@@ -98,7 +98,7 @@ def _answer(filled: Filled) -> str:
     cited = cautions.sources_of(found.sources, found.cautions)
     out += _folded(filled, "answer.sources", "".join(source(each, filled.context) for each in cited), "ul")
     out += _next(filled, found.next_questions)
-    return out + _sharing(filled)
+    return out + _ran(filled) + _sharing(filled)
 
 
 def _headline(filled: Filled, result: object) -> str:
@@ -259,7 +259,9 @@ def _recording(filled: Filled, kind: str) -> str:
     open = 'class="action" href="' + _LISTS.get(kind, "log") + '" data-record-open' + given(("job",))
     inner = tag("div", changed, "data-record-changed hidden") + tag("div", photo, 'class="field"')
     inner += tag("p", save, 'class="row-of-buttons"')
-    inner += tag("p", "", 'role="status" data-record-said' + given(("saved", "full", "refused", "versions")))
+    inner += tag(
+        "p", "", 'role="status" data-record-said' + given(("saved", "full", "refused", "versions", "last-time"))
+    )
     inner += tag("p", tag("a", words("record.log"), open), 'class="row-of-buttons"')
     found = filled.reply.answer
     assert found is not None
@@ -271,6 +273,16 @@ def _recording(filled: Filled, kind: str) -> str:
 
 
 _LISTS = {"weld-entry": "log", "job": "jobs", "stock": "truck"}
+
+
+def _ran(filled: Filled) -> str:
+    """Return the way to what the welder ran last time on this thickness: the log's, which only the phone has."""
+    given = filled.reply.given
+    if filled.calculator.name != "settings" or not given.has("thickness"):
+        return ""
+    carried = query(_carried(filled, (("thickness", given.measured("thickness")),)))
+    link = tag("a", filled.text(say("log.last")), 'class="action" href="log#' + escape(carried) + '"')
+    return tag("p", link, 'class="row-of-buttons"')
 
 
 def _sharing(filled: Filled) -> str:

@@ -6,7 +6,7 @@ from webapp.catalogue import Context
 from webapp.markup import tag
 from webapp.wording import Wording
 
-NARROWED_BY = ("job", "joint", "wire_class", "gas_used")
+NARROWED_BY = ("job", "joint", "wire_class", "gas_used", "thickness")
 REASONS = ("no-signal", "portal", "pair", "wait", "server", "older", "busy", "store")
 STATES = ("phone", "sending", "server", "needs-you")
 
@@ -37,12 +37,23 @@ def _narrowing(words: Wording) -> str:
     by = tag("label", words("log.narrow"), 'for="narrow-by"') + tag("select", options, 'id="narrow-by" data-by')
     value = tag("label", words("log.narrow-value"), 'for="narrow-value"')
     value += tag("select", "", 'id="narrow-value" data-value')
-    return tag("div", by, 'class="field"') + tag("div", value, 'class="field" data-narrow-value hidden')
+    value += tag("p", words("log.near"), 'class="hint" data-near hidden')
+    out = tag("div", by, 'class="field"') + tag("div", value, 'class="field" data-narrow-value hidden')
+    days = ""
+    for name in ("from", "to"):
+        box = '<input id="narrow-' + name + '" type="date" data-' + name + ">"
+        days += tag("div", tag("label", words("log." + name), 'for="narrow-' + name + '"') + box, 'class="field"')
+    out += tag("div", days, 'class="days"')
+    chart = tag("a", words("log.passes"), 'class="action" data-passes hidden')
+    return out + tag("p", chart, 'class="row-of-buttons"')
 
 
 def _rows(words: Wording) -> str:
     """Return the list and the pattern of one entry, which the script fills in with text."""
-    line = tag("p", "", 'class="what"') + tag("p", "", 'class="number words"') + tag("p", "", 'class="details"')
+    kinds = words.given(("arc-energy", "heat-input"), "log.")
+    looked = words.given(("accepted", "rejected", "repaired"), "weld-entry.option.visual_result.")
+    line = tag("p", "", 'class="what"') + tag("p", "", 'class="number words"' + kinds)
+    line += tag("p", "", 'class="details"' + looked)
     line += tag(
         "p", "", 'class="state"' + words.given(STATES, "log.state.") + words.given(("versions", "newer"), "log.")
     )

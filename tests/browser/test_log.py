@@ -1,5 +1,6 @@
 """The weld log as a welder keeps it: with no signal, corrected, sent to the crew's server, on two phones at once."""
 
+import datetime
 import json
 from collections.abc import Callable
 from pathlib import Path
@@ -20,6 +21,7 @@ RUN = {
     "weld_length": "6 in",
     "arc_time": "30 s",
 }
+SETTINGS = {"thickness": "1/4 in"}
 
 
 def keep(page: Page, address: str, **changed: str) -> None:
@@ -106,14 +108,17 @@ def test_a_deleted_entry_can_be_brought_back(phone: BrowserContext, server: Serv
 
 def test_the_next_pass_starts_from_the_last_one(phone: BrowserContext, server: Server):
     page = visit(phone, server.address)
-    keep(page, server.address, wire_class="ER70S-6", notes="first")
+    keep(page, server.address, wire_class="ER70S-6", wire_feed_speed="300 in/min", notes="first")
     rows(page, server.address)
     page.get_by_role("link", name="Same again").tap()
-    page.locator("#joint").wait_for()
+    page.get_by_role("button", name="24 V last time").wait_for()
     assert page.input_value("#joint") == "bracket left"
-    assert page.input_value("#voltage") == "24"
-    assert page.input_value("#wire_class") == "ER70S-6"
+    assert page.input_value("#wire_class") == "ER70S-6" and page.input_value("#wire_feed_speed") == "300"
     assert page.input_value("#arc_time") == "" and page.input_value("#notes") == ""
+    # A reading is taken anew; that it reads the same is one tap.
+    assert page.input_value("#voltage") == "" and page.input_value("#current") == ""
+    page.get_by_role("button", name="24 V last time").tap()
+    assert page.input_value("#voltage") == "24"
 
 
 def test_an_entry_shows_what_was_chosen_in_words(phone: BrowserContext, server: Server):
@@ -132,6 +137,75 @@ def test_what_is_outside_a_limit_is_kept_and_flagged(phone: BrowserContext, serv
     keep(page, server.address, preheat_measured="70 degF", preheat_least="150 degF")
     [row] = rows(page, server.address)
     assert "Outside: Least preheat" in row
+
+
+def test_a_row_says_which_heat_its_number_is(phone: BrowserContext, server: Server):
+    page = visit(phone, server.address)
+    keep(page, server.address)
+    keep(page, server.address, limit_basis="arc-energy")
+    keep(page, server.address, arc_time="")
+    nothing, arc, heat = rows(page, server.address, 3)
+    assert "21.6 kJ/in" in arc and "arc energy" in arc
+    assert "17.3 kJ/in" in heat and "heat input" in heat
+    assert "Not worked out" in nothing and "heat input" not in nothing
+
+
+# ---------------------------------------------------------------- looking back
+
+
+def test_what_was_run_last_on_a_thickness_is_one_tap_from_the_settings(phone: BrowserContext, server: Server):
+    page = visit(phone, server.address)
+    for weld_pass, thickness in (("first", "1/4 in"), ("other", "1/2 in"), ("second", "6 mm")):
+        keep(page, server.address, weld_pass=weld_pass, thickness=thickness, wire_feed_speed="300 in/min")
+    page.goto(server.address + "settings?" + urlencode(SETTINGS))
+    page.get_by_role("link", name="What I ran last time").tap()
+    page.locator("[data-rows] li").nth(1).wait_for()
+    shown = page.locator("[data-rows] li").all_inner_texts()
+    assert len(shown) == 2 and "second" in shown[0] and "first" in shown[1]
+    assert "24 V" in shown[0] and "180 A" in shown[0] and "300 in/min" in shown[0]
+    assert page.locator("[data-by]").input_value() == "thickness"
+    page.locator("[data-by]").select_option("")
+    page.locator("[data-rows] li").nth(2).wait_for()
+
+
+def test_the_log_is_narrowed_to_days_and_a_joint_and_its_passes_are_drawn(phone: BrowserContext, server: Server):
+    page = visit(phone, server.address)
+    for count, amps in enumerate(("170 A", "180 A", "190 A")):
+        page.clock.set_fixed_time(datetime.datetime(2026, 1, 10 + count, 12, 0))
+        keep(page, server.address, current=amps, preheat_measured="210 degF", weld_pass=f"pass {count}")
+    keep(page, server.address, joint="another")
+    rows(page, server.address, 4)
+    page.get_by_label("To").fill("2026-01-11")
+    page.get_by_text("another").wait_for(state="detached")
+    assert page.locator("[data-rows] li").count() == 2
+    page.get_by_label("From").fill("2026-01-11")
+    page.get_by_text("pass 0").wait_for(state="detached")
+    [row] = page.locator("[data-rows] li").all_inner_texts()
+    assert "pass 1" in row
+    page.get_by_label("To").fill("")
+    page.get_by_label("From").fill("")
+    page.locator("[data-by]").select_option("joint")
+    page.locator("[data-value]").select_option("bracket left")
+    page.get_by_role("link", name="Pass by pass, drawn").tap()
+    page.locator(".drawing circle").nth(5).wait_for()
+    assert page.input_value("#heats") == "16.3 17.3 18.2 kJ/in"
+    assert page.input_value("#preheats") == "210 210 210 degF"
+
+
+def test_pairs_for_the_machine_come_from_the_log(phone: BrowserContext, server: Server):
+    page = visit(phone, server.address)
+    wire = {"wire_material": "mild-steel", "wire_diameter": "0.035 in"}
+    keep(page, server.address, **wire, wire_feed_speed="300 in/min", current="150 A")
+    keep(page, server.address, **wire, wire_feed_speed="400 in/min", current="190 A")
+    keep(page, server.address)
+    rows(page, server.address, 3)
+    page.goto(server.address + "machine-trim?measured=pairs")
+    page.get_by_role("button", name="Take pairs from my log").tap()
+    page.get_by_text("2 taken, the newest first.").wait_for()
+    assert page.input_value("#wire_diameter") == "0.035"
+    assert [page.input_value(f"#pairs-{place}-current") for place in (1, 2, 3)] == ["190", "150", ""]
+    assert page.input_value("#pairs-1-wire_feed_speed") == "400"
+    assert page.input_value("#pairs-1-wire_feed_speed_unit") == "in/min"
 
 
 # ---------------------------------------------------------------- the crew

@@ -2,10 +2,11 @@
 // The phone's own store of records: IndexedDB, written by pages alone, each write on the disk before it counts.
 import { openDB } from 'idb';
 import { bodyOf, heads, kindOf, named } from './revision.js';
+import { millimetres } from './thickness.js';
 
 /**
  * @typedef {import('./revision.js').Revision} Revision
- * @typedef {{ id: string, kind: string, at: string, rev: string, versions: number, deleted: boolean, fields: Record<string, string>, newer: boolean, words: string[] }} Row
+ * @typedef {{ id: string, kind: string, at: string, rev: string, versions: number, deleted: boolean, fields: Record<string, string>, newer: boolean, words: string[], thickness?: number }} Row
  *   a record as a list shows it: its leading revision, how many stand beside each other, and what it is found by
  * @typedef {{ number?: number, id: string, rev: string, problem: string }} Waiting
  * @typedef {import('idb').IDBPDatabase<any>} Database
@@ -57,7 +58,6 @@ function open() {
       },
     })
       .then(found => {
-        performance.mark('m-open');
         if (held) opened = Promise.resolve(found);
         done(found);
       }, fail)
@@ -91,6 +91,7 @@ function firstStores(made) {
 function jobIndexes(rows) {
   for (const name of ['job_id', 'spool', 'cylinder', 'status', 'item']) rows.createIndex(name, ['kind', `fields.${name}`, 'at']);
   rows.createIndex('words', 'words', { multiEntry: true });
+  rows.createIndex('thickness', ['kind', 'thickness', 'at']); // [mm]
 }
 
 /** Let go of the database; the next use opens it again. */
@@ -212,6 +213,7 @@ export function rowOf(all) {
     fields: body?.fields ?? {},
     newer: body === null,
     words: body && !first.deleted ? wordsOf(body.kind, body.fields) : [],
+    thickness: millimetres(body?.fields.thickness),
   };
 }
 
@@ -235,34 +237,67 @@ export const revisionsOf = async id => {
 /** @param {string} id @returns {Promise<Row | undefined>} */
 export const row = id => using(found => found.get('rows', id));
 
+/** How far a thickness may be off and is still the same to whoever looks it up, [mm]. */
+const SAME_THICKNESS = 0.5;
+
+/**
+ * @typedef {{ kind: string, most: number, before?: Row, by?: string, value?: string, from?: string, to?: string }} Asked
+ *   `before` is the last row shown; others may be of the same moment. `from` this moment on and before `to`
+ */
+
 /**
  * A page of a list, the newest first, deleted ones left out; asked of an index, so that it costs what it shows.
- * @param {{ kind: string, most: number, before?: Row, by?: string, value?: string }} asked `before` is the last row
- *   shown; others may be of the same moment
- * @returns {Promise<Row[]>}
+ * @param {Asked} asked @returns {Promise<Row[]>}
  */
 export const page = asked =>
   using(async found => {
-    const prefix = asked.by ? [asked.kind, asked.value ?? ''] : [asked.kind];
-    const last = asked.before;
-    const range = IDBKeyRange.bound(prefix, [...prefix, last ? last.at : []]);
-    const index = /** @type {any} */ (found.transaction('rows', 'readonly').store.index(asked.by || 'time'));
-    const wanted = (/** @type {Row} */ each) => !each.deleted && !(last && each.at === last.at && each.id >= last.id);
-    // Where the browser can, in one go; what is left out of it makes it too short now and then.
-    if (index.getAllRecords) {
-      /** @type {{ value: Row }[]} */
-      const records = await index.getAllRecords({ query: range, count: asked.most, direction: 'prev' });
-      const rows = records.map(each => each.value).filter(wanted);
-      if (rows.length === asked.most || records.length < asked.most) return rows;
-    }
-    /** @type {Row[]} */
-    const rows = [];
-    let cursor = await index.openCursor(range, 'prev');
-    while (cursor && rows.length < asked.most) {
-      if (wanted(cursor.value)) rows.push(cursor.value);
-      cursor = await cursor.continue();
-    }
-    return rows;
+    const index = found.transaction('rows', 'readonly').store.index(asked.by || 'time');
+    if (asked.by !== 'thickness') return newest(index, asked.by ? [asked.kind, asked.value ?? ''] : [asked.kind], asked);
+    const wanted = Number(asked.value);
+    const near = (await keysOf(index, [asked.kind, wanted - SAME_THICKNESS], [asked.kind, wanted + SAME_THICKNESS, []])).map(each => each.thickness);
+    const rows = await Promise.all(near.map(each => newest(index, [asked.kind, each], asked)));
+    return rows.flat().sort((one, other) => (one.at < other.at || (one.at === other.at && one.id < other.id) ? 1 : -1)).slice(0, asked.most);
+  });
+
+/** @param {any} index @param {unknown[]} prefix of the index's keys; the moment follows @param {Asked} asked @returns {Promise<Row[]>} */
+async function newest(index, prefix, { most, before: last, from, to }) {
+  const range = IDBKeyRange.bound([...prefix, from || ''], [...prefix, last?.at ?? (to || [])], false, !last && Boolean(to));
+  const wanted = (/** @type {Row} */ each) => !each.deleted && !(last && each.at === last.at && each.id >= last.id);
+  // Where the browser can, in one go; what is left out of it makes it too short now and then.
+  if (index.getAllRecords) {
+    /** @type {{ value: Row }[]} */
+    const records = await index.getAllRecords({ query: range, count: most, direction: 'prev' });
+    const rows = records.map(each => each.value).filter(wanted);
+    if (rows.length === most || records.length < most) return rows;
+  }
+  /** @type {Row[]} */
+  const rows = [];
+  let cursor = await index.openCursor(range, 'prev');
+  while (cursor && rows.length < most) {
+    if (wanted(cursor.value)) rows.push(cursor.value);
+    cursor = await cursor.continue();
+  }
+  return rows;
+}
+
+/** The first row of each value that an index has between two keys, in their order. @param {any} index @param {unknown[]} low @param {unknown[]} high @returns {Promise<Row[]>} */
+async function keysOf(index, low, high) {
+  /** @type {Row[]} */
+  const rows = [];
+  let cursor = await index.openCursor(IDBKeyRange.bound(low, high));
+  while (cursor) {
+    rows.push(cursor.value);
+    // On to the next value, past all rows that share this one.
+    cursor = await cursor.continue([...cursor.key.slice(0, 2), []]);
+  }
+  return rows;
+}
+
+/** Every thickness among records of a kind, thinnest first: as it was typed, and in millimetres. @param {string} kind @returns {Promise<[string, string][]>} */
+export const thicknesses = kind =>
+  using(async found => {
+    const rows = await keysOf(found.transaction('rows', 'readonly').store.index('thickness'), [kind], [kind, []]);
+    return rows.map(each => [each.fields.thickness ?? '', String(each.thickness)]);
   });
 
 /** Every value of a field among records of a kind, in order: what a list may be narrowed to. @param {string} kind @param {string} by @returns {Promise<string[]>} */

@@ -1,9 +1,10 @@
 // @ts-check
 // The list of what was run: a page at a time from an index, narrowed, sent, exported.
 import { keep, recall } from '../memory.js';
-import { allPhotos, everything, fact, page, store, valuesOf, waitingAmong } from './database.js';
+import { allPhotos, everything, fact, page, store, waitingAmong } from './database.js';
 import { csvOf, exported, imported } from './file.js';
 import { USED } from './load.js';
+import { isWhole, watchNarrowing } from './looking-back.js';
 import { cannotOpen, count, exchangeNow, reason, whenExchanged } from './sending.js';
 import { typedOf } from './typed.js';
 import { PAIRED } from './unsent.js';
@@ -18,12 +19,15 @@ export function formAddress(row, hash = '') {
   return `weld-entry?${new URLSearchParams(typedOf(row.fields))}${hash || (row.fields.job_id ? `#job=${row.fields.job_id}` : '')}`;
 }
 
-/** What was measured on one pass and is no start for the next. */
-const OF_ONE_PASS = ['arc_time', 'weld_length', 'travel_speed', 'preheat_measured', 'interpass_measured', 'visual_result', 'repair', 'notes'];
+/** What was measured on one pass and is no start for the next; what was set, its feed and gas flow, is. */
+const OF_ONE_PASS = ['voltage', 'current', 'arc_time', 'weld_length', 'travel_speed', 'preheat_measured', 'interpass_measured', 'visual_result', 'repair', 'notes'];
 
 /** @param {Row} row */
 export const repeatAddress = row =>
-  formAddress({ ...row, fields: Object.fromEntries(Object.entries(row.fields).filter(([name]) => !OF_ONE_PASS.includes(name))) });
+  formAddress(
+    { ...row, fields: Object.fromEntries(Object.entries(row.fields).filter(([name]) => !OF_ONE_PASS.includes(name))) },
+    `#copy=${row.id}${row.fields.job_id ? `&job=${row.fields.job_id}` : ''}`,
+  );
 
 /** Made once: making it costs more than using it on a whole page of rows. @type {Intl.DateTimeFormat | undefined} */
 let times;
@@ -37,15 +41,12 @@ export const shownTime = at => {
 };
 
 /** The newest rows, and which of them wait to be sent. */
-export const firstRows = () => withWaits({ kind: 'weld-entry', most: A_SCREEN });
+export const firstRows = () => (isWhole() ? withWaits({ kind: 'weld-entry', most: A_SCREEN }) : Promise.resolve(undefined));
 
 /** @param {Parameters<typeof page>[0]} asked */
 async function withWaits(asked) {
   const rows = await page(asked);
-  performance.mark('m-rows');
-  const waits = await waitingAmong(rows);
-  performance.mark('m-waits');
-  return { rows, waits };
+  return { rows, waits: await waitingAmong(rows) };
 }
 
 /** @param {ReturnType<typeof firstRows> | undefined} early what was asked for before the frame was there */
@@ -57,9 +58,9 @@ export async function showLog(early) {
   const part = selector => /** @type {T} */ (log.querySelector(selector));
   const list = part('[data-rows]');
   const more = /** @type {HTMLButtonElement} */ (part('[data-more]'));
-  const by = /** @type {HTMLSelectElement} */ (part('[data-by]'));
-  const value = /** @type {HTMLSelectElement} */ (part('[data-value]'));
   const pattern = /** @type {HTMLTemplateElement} */ (/** @type {unknown} */ (part('[data-pattern]')));
+  /** @type {() => Partial<import('./database.js').Asked>} */
+  let chosen = () => ({});
   /** @type {Row | undefined} */
   let before;
   let asked = 0;
@@ -73,19 +74,18 @@ export async function showLog(early) {
   const show = async () => {
     const turn = ++asked;
     const first = before === undefined;
-    if (first && (await add(turn, A_SCREEN)) === A_SCREEN) {
-      await new Promise(drawn => requestAnimationFrame(() => setTimeout(drawn)));
-      if (turn === asked) await add(turn, A_PAGE - A_SCREEN);
-    } else if (!first) await add(turn, A_PAGE);
+    if (!first) await add(turn, A_PAGE);
+    else if ((await add(turn, A_SCREEN)) === A_SCREEN) {
+      requestAnimationFrame(() => setTimeout(() => turn === asked && add(turn, A_PAGE - A_SCREEN).catch(cannotOpen)));
+    }
   };
   /** @param {number} turn @param {number} most */
   const add = async (turn, most) => {
-    const asked_ = { kind: 'weld-entry', most, before, by: value.value ? by.value : '', value: value.value };
-    const { rows, waits } = await (early ?? withWaits(asked_));
+    const ready = early;
     early = undefined;
+    const { rows, waits } = (await ready) ?? (await withWaits({ kind: 'weld-entry', most, before, ...chosen() }));
     if (turn !== asked) return 0;
     const lines = rows.map((row, place) => line(row, waits[place]));
-    performance.mark('m-made');
     if (before === undefined) list.replaceChildren();
     list.append(...lines);
     before = rows.at(-1) ?? before;
@@ -99,19 +99,14 @@ export async function showLog(early) {
     return show().catch(cannotOpen);
   };
   more.addEventListener('click', () => show().catch(cannotOpen));
-  by.addEventListener('change', async () => {
-    const values = by.value ? await valuesOf('weld-entry', by.value) : [];
-    value.replaceChildren(...values.map(each => new Option(each, each)));
-    part('[data-narrow-value]').hidden = values.length === 0;
-    await fresh();
-  });
-  value.addEventListener('change', fresh);
   part('[data-send]').addEventListener('click', () => exchangeNow(true).then(fresh));
   // What a phone new in the crew is given comes after the page: an empty list looks again.
   whenExchanged(() => {
     if (!list.childElementCount && !reason) fresh();
   });
-  await fresh();
+  if (isWhole()) await fresh();
+  chosen = await watchNarrowing(log, fresh);
+  if (!isWhole()) await fresh();
   watchState(part('[data-exchange]'));
   watchFiles(log, fresh);
 }
@@ -122,8 +117,12 @@ function fill(item, row, state, problem) {
   if (!what || !shown || !details || !said) return;
   const { fields } = row;
   what.textContent = [fields.joint, fields.weld_pass].filter(Boolean).join(', ') || row.id.slice(0, 8);
+  // Two entries may be of different kinds, and the same number then means another heat.
+  const kind = /\d/.test(fields.shown ?? '') ? (fields.limit_basis === 'arc-energy' ? shown.dataset.arcEnergy : shown.dataset.heatInput) : '';
   shown.textContent = fields.shown ?? '';
-  details.textContent = [shownTime(row.at), fields.shown_verdict, fields.voltage, fields.current, fields.wire_class, fields.gas_used, fields.job]
+  if (kind) shown.append(' ', Object.assign(document.createElement('small'), { textContent: kind }));
+  const looked = details.dataset[fields.visual_result ?? ''];
+  details.textContent = [shownTime(row.at), fields.shown_verdict, looked, fields.thickness, fields.voltage, fields.current, fields.wire_feed_speed, fields.wire_class, fields.gas_used, fields.job]
     .filter(Boolean)
     .join(' \u00b7 ');
   const words = { phone: said.dataset.phone, 'needs-you': said.dataset.needsYou, server: said.dataset.server }[state] ?? '';

@@ -10,9 +10,11 @@ import { showCrew } from './crew-page.js';
 import { warm } from './database.js';
 import { keepDrafts } from './drafts.js';
 import { showEntry } from './entry-page.js';
+import { offerLastTime } from './last-time.js';
 import { firstRows, showLog } from './log-page.js';
 import { offerRecord } from './recording.js';
 import { exchangeNow } from './sending.js';
+import { offerPairs } from './pairs.js';
 import { openSoftly } from './softly.js';
 import { showUnsent } from './unsent.js';
 
@@ -29,6 +31,7 @@ const show = async first => {
   showCrew();
   offerRecord();
   keepDrafts();
+  offerLastTime();
   await showLog(first);
 };
 
@@ -44,6 +47,7 @@ const exchange = () => {
 const begin = async () => {
   document.addEventListener('htmx:after:swap', offerRecord);
   openSoftly({ ask: firstRows, show, then: exchange });
+  offerPairs();
   if (early) return warm();
   await show(first);
   if (alone) {

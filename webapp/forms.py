@@ -2,6 +2,7 @@
 
 from calculators import asking, numerals, reading, units
 from calculators.contract import UNKNOWN, Calculator, Choice, Field, Given, Message, Quantity, Rows, Text, say
+from webapp import truck_page
 from webapp.catalogue import Context, has, sentence
 from webapp.markup import escape, query, tag
 
@@ -71,6 +72,7 @@ def form(filled: Filled) -> str:
         inner = [_any_field(filled, field) for field in fields]
         if heading is None:
             out += inner
+            out.append(truck_page.choice(calculator.name, filled.context))
             continue
         opened = " open" if any(_holds_something(filled, field) for field in fields) else ""
         inner.insert(0, tag("summary", filled.text(heading)))

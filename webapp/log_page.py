@@ -55,7 +55,12 @@ def _rows(words: Wording) -> str:
     line = tag("p", "", 'class="what"') + tag("p", "", 'class="number words"' + kinds)
     line += tag("p", "", 'class="details"' + looked)
     line += tag(
-        "p", "", 'class="state"' + words.given(STATES, "log.state.") + words.given(("versions", "newer"), "log.")
+        "p",
+        "",
+        'class="state"'
+        + words.given(STATES, "log.state.")
+        + words.given(("versions", "newer"), "log.")
+        + words.given(("mark",), "demo."),
     )
     actions = tag("a", words("log.repeat"), 'class="action" data-repeat')
     actions += tag("a", words("log.open"), 'class="action" data-open')
@@ -87,6 +92,7 @@ def entry(context: Context) -> str:
     version += tag("p", tag("button", words("entry.take"), 'type="button" data-take'), 'class="row-of-buttons"')
     pattern = tag("template", tag("article", version), "data-pattern")
     given = words.given(("leading", "beside", "older", "deleted", "gone"), "entry.") + words.given(("newer",), "log.")
+    given += words.given(("mark",), "demo.")
     labels = ""
     for label, id in _recorded():
         labels += tag("li", words(id), 'data-label="' + label + '"')

@@ -8,7 +8,7 @@ import json
 
 from calculators import asking
 from calculators.contract import Message, say
-from webapp import about, api, fragments, home, log_page, shelf, shell
+from webapp import about, api, fragments, home, log_page, paper_page, shelf, shell, truck_page
 from webapp.catalogue import PSEUDO, Context, sentence
 from webapp.forms import Filled
 from webapp.json_text import to_json
@@ -19,7 +19,14 @@ JSON = "application/json"
 MOST_PAIRS = 400
 LANGUAGES = ("en", PSEUDO)
 # The pages that are no question: name -> what stands inside <main>. Its title is `<name>.title`.
-PAGES = {"about": about.page, "log": log_page.log, "entry": log_page.entry, "crew": log_page.crew}
+PAGES = {
+    "about": about.page,
+    "log": log_page.log,
+    "entry": log_page.entry,
+    "crew": log_page.crew,
+    "truck": truck_page.truck,
+    "paper": paper_page.paper,
+}
 
 
 class Request:

@@ -285,7 +285,7 @@ test('an export is taken in byte for byte on an empty phone, twice is once, and 
 test('S6: a cell that a spreadsheet would reckon with is text, and commas and quotes stay inside their cell', async () => {
   await store.save({ body: body('=HYPERLINK("x"),1') });
   const lines = csvOf(await store.everything()).split('\r\n');
-  assert.ok(lines[0].startsWith('id,rev,welded_at,joint'));
+  assert.ok(lines[0].startsWith('kind,id,rev,welded_at,joint'));
   assert.ok(lines[1].includes('"\'=HYPERLINK(""x""),1"'));
 });
 

@@ -1,7 +1,7 @@
 // @ts-check
 // The phone's own store of records: IndexedDB, written by pages alone, each write on the disk before it counts.
 import { openDB } from 'idb';
-import { bodyOf, heads, kindOf, named } from './revision.js';
+import { bodyOf, heads, isDemo, kindOf, named } from './revision.js';
 import { millimetres } from './thickness.js';
 
 /**
@@ -92,6 +92,7 @@ function jobIndexes(rows) {
   for (const name of ['job_id', 'spool', 'cylinder', 'status', 'item']) rows.createIndex(name, ['kind', `fields.${name}`, 'at']);
   rows.createIndex('words', 'words', { multiEntry: true });
   rows.createIndex('thickness', ['kind', 'thickness', 'at']); // [mm]
+  rows.createIndex('demo', 'fields.demo');
 }
 
 /** Let go of the database; the next use opens it again. */
@@ -105,7 +106,7 @@ export function close() {
  * with a new one.
  * @template T @param {(found: Database) => Promise<T>} work @returns {Promise<T>}
  */
-async function using(work) {
+export async function using(work) {
   try {
     return await work(await database());
   } catch (error) {
@@ -171,7 +172,7 @@ export function store(revisions, ours) {
         const known = await writing.objectStore('revisions').getKey([revision.id, revision.rev]);
         if (known === undefined) {
           await writing.objectStore('revisions').put(revision);
-          if (ours) await writing.objectStore('outbox').put({ id: revision.id, rev: revision.rev, problem: '' });
+          if (ours && !isDemo(revision)) await writing.objectStore('outbox').put({ id: revision.id, rev: revision.rev, problem: '' });
         }
       }
       for (const id of new Set(revisions.map(each => each.id))) {
@@ -241,8 +242,9 @@ export const row = id => using(found => found.get('rows', id));
 const SAME_THICKNESS = 0.5;
 
 /**
- * @typedef {{ kind: string, most: number, before?: Row, by?: string, value?: string, from?: string, to?: string }} Asked
- *   `before` is the last row shown; others may be of the same moment. `from` this moment on and before `to`
+ * @typedef {{ kind: string, most: number, before?: Row, by?: string, value?: string, from?: string, to?: string, deleted?: boolean }} Asked
+ *   `before` is the last row shown; others may be of the same moment. `from` this moment on and before `to`;
+ *   `deleted` asks for those that were deleted
  */
 
 /**
@@ -260,9 +262,9 @@ export const page = asked =>
   });
 
 /** @param {any} index @param {unknown[]} prefix of the index's keys; the moment follows @param {Asked} asked @returns {Promise<Row[]>} */
-async function newest(index, prefix, { most, before: last, from, to }) {
+async function newest(index, prefix, { most, before: last, from, to, deleted }) {
   const range = IDBKeyRange.bound([...prefix, from || ''], [...prefix, last?.at ?? (to || [])], false, !last && Boolean(to));
-  const wanted = (/** @type {Row} */ each) => !each.deleted && !(last && each.at === last.at && each.id >= last.id);
+  const wanted = (/** @type {Row} */ each) => each.deleted === Boolean(deleted) && !(last && each.at === last.at && each.id >= last.id);
   // Where the browser can, in one go; what is left out of it makes it too short now and then.
   if (index.getAllRecords) {
     /** @type {{ value: Row }[]} */
@@ -298,6 +300,18 @@ export const thicknesses = kind =>
   using(async found => {
     const rows = await keysOf(found.transaction('rows', 'readonly').store.index('thickness'), [kind], [kind, []]);
     return rows.map(each => [each.fields.thickness ?? '', String(each.thickness)]);
+  });
+
+/**
+ * Every record of a kind whose field has this value, since a moment, the newest first, deleted ones left out.
+ * @param {{ kind: string, by: string, value: string, from?: string }} asked @returns {Promise<Row[]>}
+ */
+export const since = asked =>
+  using(async found => {
+    const range = IDBKeyRange.bound([asked.kind, asked.value, asked.from ?? ''], [asked.kind, asked.value, []]);
+    /** @type {Row[]} */
+    const rows = await found.getAllFromIndex('rows', asked.by, range);
+    return rows.filter(each => !each.deleted).reverse();
   });
 
 /** Every value of a field among records of a kind, in order: what a list may be narrowed to. @param {string} kind @param {string} by @returns {Promise<string[]>} */
@@ -367,7 +381,7 @@ export const sendAllAgain = () =>
     all.sort((one, other) => (one.saved_at < other.saved_at ? -1 : 1));
     for (const each of all) {
       const known = await writing.objectStore('outbox').index('rev').getKey([each.id, each.rev]);
-      if (known === undefined) await writing.objectStore('outbox').put({ id: each.id, rev: each.rev, problem: '' });
+      if (known === undefined && !isDemo(each)) await writing.objectStore('outbox').put({ id: each.id, rev: each.rev, problem: '' });
     }
     await writing.done;
   });
@@ -401,13 +415,15 @@ export const keepPhoto = (id, photo) =>
 /** @param {string} id @returns {Promise<Blob | undefined>} */
 export const photo = id => using(found => found.get('photos', id));
 
-/** Every revision on this phone, in the order of their keys. @returns {Promise<Revision[]>} */
-export const everything = () => using(found => found.getAll('revisions'));
+/** Every revision on this phone, the demo's left out, in the order of their keys. @returns {Promise<Revision[]>} */
+export const everything = () => using(async found => (await found.getAll('revisions')).filter(each => !isDemo(each)));
 
-/** @returns {Promise<[string, Blob][]>} */
+/** Every photo, the demo's left out. @returns {Promise<[string, Blob][]>} */
 export const allPhotos = () =>
   using(async found => {
-    const reading = found.transaction('photos', 'readonly');
-    const [keys, values] = await Promise.all([reading.store.getAllKeys(), reading.store.getAll()]);
-    return keys.map((key, place) => [String(key), values[place]]);
+    const reading = found.transaction(['photos', 'rows'], 'readonly');
+    const photos = reading.objectStore('photos');
+    const [keys, values, demo] = await Promise.all([photos.getAllKeys(), photos.getAll(), reading.objectStore('rows').index('demo').getAll()]);
+    const invented = new Set(demo.flatMap(each => (each.fields.photos ?? '').split(' ')));
+    return keys.map((key, place) => /** @type {[string, Blob]} */ ([String(key), values[place]])).filter(([key]) => !invented.has(key));
   });

@@ -67,7 +67,8 @@ function version(shown, revision, words, beside) {
   const [heading, state, list, take] = ['h2', '.state', 'dl', '[data-take]'].map(each => /** @type {HTMLElement} */ (made.querySelector(each)));
   if (!heading || !state || !list || !take) return made;
   heading.textContent = words;
-  state.textContent = `${shownTime(revision.saved_at)} \u00b7 ${revision.rev.slice(0, 10)}`;
+  const mark = bodyOf(revision)?.fields.demo ? `${shown.dataset.mark} \u00b7 ` : '';
+  state.textContent = `${mark}${shownTime(revision.saved_at)} \u00b7 ${revision.rev.slice(0, 10)}`;
   for (const [name, text] of Object.entries(bodyOf(revision)?.fields ?? {})) {
     if (name === 'photos' || !text) continue;
     const term = document.createElement('dt');

@@ -1,7 +1,7 @@
 // @ts-check
 // Sending what waits and taking what is new. What was sent leaves the outbox only when the server has named it.
 import { acknowledge, fact, keepFact, sendAllAgain, store, toSend, waiting } from './database.js';
-import { SCHEMA, revisionName } from './revision.js';
+import { SCHEMA, isDemo, revisionName } from './revision.js';
 
 const MOST = 100;
 const MOST_CHARACTERS = 1_500_000; // a message may have 2,000,000 bytes
@@ -63,9 +63,9 @@ function fitting(entries) {
   return found;
 }
 
-/** Those whose name belongs to their content. @param {import('./revision.js').Revision[]} revisions */
+/** Those whose name belongs to their content; none that would be taken away with the demo. @param {import('./revision.js').Revision[]} revisions */
 async function genuine(revisions) {
-  const checked = await Promise.all(revisions.map(async each => ((await revisionName(each)) === each.rev ? [each] : [])));
+  const checked = await Promise.all(revisions.map(async each => (!isDemo(each) && (await revisionName(each)) === each.rev ? [each] : [])));
   return checked.flat();
 }
 

@@ -1,7 +1,8 @@
 // @ts-check
 // Everything as one file, and back again byte for byte.
 import { everything, keepPhoto } from './database.js';
-import { bodyOf, heads, revisionName } from './revision.js';
+import { bodyOf, heads, isDemo, revisionName } from './revision.js';
+import { cardsOf } from './typed.js';
 
 /** @typedef {import('./revision.js').Revision} Revision */
 const MARK = 'puddlebook-log';
@@ -21,7 +22,7 @@ export async function imported(text, store) {
   if (file?.[MARK] !== 1 || !Array.isArray(file.revisions)) throw new Error('no export');
   for (const each of file.revisions) if ((await revisionName(each)) !== each.rev) throw new Error('damaged');
   const known = new Set((await everything()).map(each => each.id + each.rev));
-  const fresh = file.revisions.filter((/** @type {Revision} */ each) => !known.has(each.id + each.rev));
+  const fresh = file.revisions.filter((/** @type {Revision} */ each) => !known.has(each.id + each.rev) && !isDemo(each));
   for (const photo of file.photos ?? []) await keepPhoto(photo.id, await blobOf(photo));
   await store(fresh, true);
   return fresh.length;
@@ -40,7 +41,16 @@ async function blobOf(photo) {
   return new Blob([Uint8Array.from(atob(photo.base64), each => each.charCodeAt(0))], { type: photo.type });
 }
 
-/** Every entry that is not deleted as a row of a table; a cell that a spreadsheet would reckon with is made text. @param {Revision[]} revisions */
+/** In front in every table; the other names follow in the order of the alphabet. */
+const FIRST = ['kind', 'id', 'rev', 'welded_at', 'joint', 'weld_pass', 'title', 'status', 'item', 'name'];
+/** A drawing made of numbers, for no eye. */
+const NOT_IN_TABLE = ['signature'];
+
+/**
+ * Every record that is not deleted as a row of a table, weld entries, jobs and stock, told apart by `kind`; a cell that a
+ * spreadsheet would reckon with is made text.
+ * @param {Revision[]} revisions
+ */
 export function csvOf(revisions) {
   /** @type {Map<string, Revision[]>} */
   const byId = new Map();
@@ -49,12 +59,21 @@ export function csvOf(revisions) {
   const rows = [...byId.values()].flatMap(all => {
     const first = heads(all)[0];
     const body = first && !first.deleted ? bodyOf(first) : null;
-    return first && body ? [{ id: first.id, rev: first.rev, ...body.fields }] : [];
+    return first && body ? [{ kind: body.kind, id: first.id, rev: first.rev, ...Object.fromEntries(Object.entries(body.fields).map(readable)) }] : [];
   });
-  rows.sort((one, other) => ((one.welded_at ?? '') < (other.welded_at ?? '') ? -1 : 1));
-  const names = [...new Set(['id', 'rev', 'welded_at', 'joint', 'weld_pass', ...rows.flatMap(row => Object.keys(row)).sort()])];
+  /** @param {Record<string, string>} row */
+  const order = row => `${row.kind} ${row.welded_at ?? ''} ${row.id}`;
+  rows.sort((one, other) => (order(one) < order(other) ? -1 : 1));
+  const names = [...new Set([...FIRST, ...rows.flatMap(row => Object.keys(row)).sort()])].filter(name => !NOT_IN_TABLE.includes(name));
   const lines = [names, ...rows.map(row => names.map(name => row[name] ?? ''))];
   return lines.map(line => line.map(cell).join(',')).join('\r\n') + '\r\n';
+}
+
+/** A card of an answer as words: `label: value; label: value`. @param {[string, string]} field @returns {[string, string]} */
+function readable([name, text]) {
+  if (!name.startsWith('card_')) return [name, text];
+  const [card] = cardsOf({ [name]: text });
+  return [name, card ? card.lines.map(([, label, value]) => `${label}: ${value}`).join('; ') : text];
 }
 
 /** @param {string} text */

@@ -127,7 +127,7 @@ function fill(item, row, state, problem) {
     .join(' \u00b7 ');
   const words = { phone: said.dataset.phone, 'needs-you': said.dataset.needsYou, server: said.dataset.server }[state] ?? '';
   const beside = row.versions > 1 ? said.dataset.versions : '';
-  said.textContent = [words, problem, beside, row.newer ? said.dataset.newer : ''].filter(Boolean).join(' ');
+  said.textContent = [fields.demo ? said.dataset.mark : words, problem, beside, row.newer ? said.dataset.newer : ''].filter(Boolean).join(' ');
   const repeat = item.querySelector('[data-repeat]');
   const open = item.querySelector('[data-open]');
   if (repeat instanceof HTMLAnchorElement) {

@@ -9,13 +9,17 @@ import { watchBack } from './back.js';
 import { showCrew } from './crew-page.js';
 import { warm } from './database.js';
 import { keepDrafts } from './drafts.js';
+import { offerDemo } from './demo.js';
 import { showEntry } from './entry-page.js';
 import { offerLastTime } from './last-time.js';
 import { firstRows, showLog } from './log-page.js';
+import { showPaper } from './paper-page.js';
 import { offerRecord } from './recording.js';
 import { exchangeNow } from './sending.js';
 import { offerPairs } from './pairs.js';
 import { openSoftly } from './softly.js';
+import { offerStock } from './stock-choice.js';
+import { showTruck } from './truck-page.js';
 import { showUnsent } from './unsent.js';
 
 const script = /** @type {HTMLScriptElement | null} */ (document.currentScript);
@@ -29,6 +33,10 @@ const show = async first => {
   for (const note of document.querySelectorAll('[data-no-log]')) note.remove();
   showEntry();
   showCrew();
+  showTruck();
+  showPaper();
+  offerDemo();
+  offerStock();
   offerRecord();
   keepDrafts();
   offerLastTime();

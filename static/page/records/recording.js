@@ -6,15 +6,13 @@ import { keepFact, keepPhoto, revisionsOf, row, save } from './database.js';
 import { forgetDraft } from './drafts.js';
 import { SCHEMA, bodyOf, bodyText } from './revision.js';
 import { exchangeNow } from './sending.js';
+import { chosenStock, countedStock } from './stock-choice.js';
 import { cardsShown, changes, isShown, partOf, typedOf } from './typed.js';
 
 /** @typedef {import('./typed.js').Fields} Fields */
 
 const ASKED_TO_PERSIST = 'asked-to-persist';
 const LONGEST_WAIT_MS = 5000;
-/** What a count of stock is about; another name for the same spool is no new count. */
-const NO_COUNT = ['name', 'notes'];
-
 /** What was kept last, what was said of it, and where it can be seen: the answer may be drawn anew right after. */
 let last = { query: '', words: '', id: '' };
 
@@ -188,10 +186,13 @@ async function addKept(kind, fields, old, saved, now) {
       fields.job_id = job;
       for (const name of ['spool', 'cylinder', 'demo']) if (of[name]) fields[name] = of[name];
     }
+    Object.assign(fields, chosenStock());
   } else if (kind === 'stock') {
-    const [counted, before] = [fields, old].map(each => JSON.stringify(Object.entries(typedOf(each)).filter(([name]) => !NO_COUNT.includes(name)).sort()));
-    fields.counted_at = old.counted_at && counted === before && !said.has('count') ? old.counted_at : at;
+    // Another name for a spool is no new count, nor is another number for the old one: a count says that it is one.
+    fields.counted_at = correct && old.counted_at && !said.has('count') ? old.counted_at : at;
+    Object.assign(fields, countedStock(document.getElementById('answer')));
   } else if (kind === 'job') {
+    Object.assign(fields, chosenStock());
     fields.status = old.status || 'open';
     if (copy && !correct) {
       const from = (await row(copy))?.fields ?? {};

@@ -49,6 +49,9 @@ export function bodyOf(revision) {
   }
 }
 
+/** Whether a revision is of the demo, which stays on this phone: no text that somebody typed reads like this in JSON. @param {{ body: string }} revision */
+export const isDemo = revision => revision.body.includes('"demo":"yes"');
+
 /** Which list a record belongs to, also if a newer Puddlebook wrote it: then it can be named there, if not read. @param {Revision} revision */
 export function kindOf(revision) {
   try {

@@ -7,7 +7,7 @@
 
 /** Not typed into a form: kept beside it by scripts. */
 const BESIDE = [
-  'shown', 'shown_verdict', 'photos', 'welded_at', 'counted_at', 'job_id', 'spool', 'cylinder', 'used_wire', 'used_gas',
+  'shown', 'shown_verdict', 'photos', 'welded_at', 'counted_at', 'left', 'gas_words', 'job_id', 'spool', 'cylinder', 'used_wire', 'used_gas',
   'status', 'closed_at', 'signature', 'signed_by', 'signed_at', 'demo', 'copied_from',
 ];
 const LONGEST_TEXT = 4000; // characters of one field, on the wire

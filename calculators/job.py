@@ -40,7 +40,7 @@ def _answer(given: Given) -> Answer:
         notes=(say("job.note.times"),) if plan.time.parts else (),
         cautions=(say("caution.decides"),),
         sources=(ASKED, SUMS),
-        next_questions=(cards.entry(),),
+        next_questions=(cards.entry(), cards.price()),
         record="job",
     )
 

@@ -1,7 +1,7 @@
 """The cards of a job, in the order of the work."""
 
 from calculators import numerals
-from calculators.contract import Card, Drawing, Line, Measured, Message, Next, Plain, Verdict, say
+from calculators.contract import Card, Drawing, Line, Measured, Message, Next, Plain, Verdict, carry, say
 from calculators.job_case import MELTED, Joint, Plan, Total
 from calculators.preheat_bounds import AMBIENT
 
@@ -268,6 +268,14 @@ class Cards:
             if number is not None:
                 carried.append((there, Measured(number.value, "preheat_temperature")))
         return _to("weld-entry", *carried)
+
+    def price(self) -> Next:
+        """Return the question that prices the job, with what its joints take."""
+        carried: list[tuple[str, object]] = []
+        for total, high in ((self.plan.wire, 1000.0), (self.plan.gas, 20.0), (self.plan.time, 3.6e6)):
+            if total.parts:
+                carried += carry(total.name, total.measured(total.value), 0.001, high)
+        return _to("job-price", *carried)
 
     def _leave(self) -> Card:
         lines = [_open("visual", "visual-check")]

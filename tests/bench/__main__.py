@@ -2,12 +2,13 @@
 
 It takes about ten minutes and wants root, to hold the whole browser to half and to a quarter of one core (`held.py`
 says how); without, only the column at full speed is measured. `--rounds 3` is quicker and rougher, `--only keys`
-(or `opening`, `stops`, `log`, `bytes`, `server`, `records`) measures one part. In all but the baseline, `server`
-and `records`, the server is dead.
+(or `opening`, `stops`, `log`, `jobs`, `bytes`, `server`, `records`) measures one part. In all but the baseline,
+`server` and `records`, the server is dead.
 """
 
 import argparse
 import json
+import random
 import subprocess
 import sys
 import tempfile
@@ -19,14 +20,15 @@ from statistics import median, quantiles
 from playwright.sync_api import Playwright, sync_playwright
 
 from calculators import made
-from tests.bench import keying, looking_back, opening, records, serving
+from tests.bench import jobs, keying, looking_back, opening, records, serving
 from tests.bench.browser import Phone, Server, learn, question
 from tests.bench.held import HeldGroup, NoControlGroup
+from tests.faults.phones import identity
 from webapp import packing
 from webapp.bundle import Bundle
 from webapp.environment import find_chromium
 
-PARTS = ("opening", "keys", "stops", "log", "bytes", "server", "records")
+PARTS = ("opening", "keys", "stops", "log", "jobs", "bytes", "server", "records")
 FULL, HALF, QUARTER = "full speed", "half a core", "quarter core"
 CORES = {FULL: None, HALF: 0.5, QUARTER: 0.25}
 KEYS = 100
@@ -66,6 +68,7 @@ class Bench:
             self.loop = self.group.launcher(sys.executable, folder / "loop")
         self.folder, self.chromium, self.playwright, self.stack = folder, chromium, playwright, stack
         self.logs: tuple[Phone, Phone, str] | None = None
+        self.jobber: tuple[Phone, str] | None = None
         self.phone = Phone(playwright, chromium, folder / "phone", workers=True)
         self.plain = Phone(playwright, chromium, folder / "plain", workers=False)
         self.dead = Server("webapp.serve", "--port", "0", "--data", str(folder / "dead"))
@@ -146,6 +149,30 @@ class Bench:
             cell = judged(tapped, f"{tapped:.0f} ms", most)
             self.note(f"tap on Log to rows drawn, {words}", speed, cell, "-, -, 300 ms")
 
+    def jobs(self, speed: str) -> None:
+        """Open the list of jobs and one job, with 500 of them on the phone."""
+        if self.jobber is None:
+            phone = Phone(self.playwright, self.chromium, self.folder / "jobs", True)
+            with records.running(self.folder / "jobs-crew", jobs.RECORDS, jobs.record) as crew:
+                looking_back.take_entries(phone, crew, jobs.RECORDS)
+                self.jobber = phone, crew.server.address
+        phone, address = self.jobber
+        one = "work#" + identity(random.Random(jobs.JOBS - 1))
+        most = 300.0 if speed == QUARTER else None
+        for path, seen, words, hoped in (
+            ("jobs", jobs.LIST, "jobs open: rows drawn", most),
+            (one, jobs.JOB, "a job opens: its kept cards drawn", most),
+            (one, jobs.WORKED_OUT, "a job opens: worked out anew", None),
+        ):
+            whole, script = jobs.open_page(phone, address, path, seen)
+            self.note(
+                words,
+                speed,
+                judged(whole, f"{whole:.0f} ms", hoped),
+                "-, -, 300 ms" if seen is not jobs.WORKED_OUT else "",
+            )
+            self.note(f"{words}: of that, its script", speed, f"{script:.0f} ms")
+
     def bytes(self) -> None:
         """What the phone carries."""
         bundle = Bundle()
@@ -214,7 +241,7 @@ def main() -> int:
     with ExitStack() as stack:
         bench = Bench(stack, stack.enter_context(sync_playwright()), options.rounds)
         for speed in CORES if bench.group is not None else (FULL,):
-            if not {"opening", "keys", "stops", "log"}.intersection(parts):
+            if not {"opening", "keys", "stops", "log", "jobs"}.intersection(parts):
                 break
             bench.hold(speed)
             for part, measure in (
@@ -222,6 +249,7 @@ def main() -> int:
                 ("keys", bench.keys),
                 ("stops", bench.stops),
                 ("log", bench.log),
+                ("jobs", bench.jobs),
             ):
                 if part in parts:
                     measure(speed)

@@ -3,6 +3,7 @@
 The entries come to the phone as they do in a crew: it is paired, and takes them from the server.
 """
 
+import json
 from statistics import median
 
 from tests.bench.browser import Phone
@@ -12,14 +13,20 @@ from webapp import devices
 ENTRIES = 10_000
 OPENINGS = 7
 
+
 # `began` is when the page's script shows the log's frame, `drawn` when a frame with rows in it is on the screen.
+def watch(frame: str, shown: str) -> str:
+    """Return the script that sees a frame shown, and then what stands in it."""
+    return WATCH.replace("FRAME", json.dumps(frame)).replace("SHOWN", json.dumps(shown))
+
+
 WATCH = """
 window.looking = new Promise((done, fail) => {
   setTimeout(() => fail(new Error('no rows within a minute: ' + document.body?.innerText)), 60000);
   let began = 0;
   const watcher = new MutationObserver(() => {
-    if (!began && document.querySelector('[data-log]:not([hidden])')) began = performance.now();
-    if (!document.querySelector('[data-rows] li, [data-empty]:not([hidden])')) return;
+    if (!began && document.querySelector(FRAME)) began = performance.now();
+    if (!document.querySelector(SHOWN)) return;
     watcher.disconnect();
     requestAnimationFrame(() => {
       const { port1, port2 } = new MessageChannel();
@@ -40,7 +47,7 @@ window.looking = window.looking.then(({ drawn }) => ({ waited: epoch(drawn) - lo
 """
 
 
-def take_entries(phone: Phone, crew: Running) -> float:
+def take_entries(phone: Phone, crew: Running, entries: int = ENTRIES) -> float:
     """Let the phone into the crew and wait until it has every entry; return the seconds that took."""
     with phone.opened() as page:
         page.goto(crew.server.address)
@@ -65,7 +72,7 @@ def take_entries(phone: Phone, crew: Running) -> float:
                   }
                   return (performance.now() - began) / 1000;
                 }""",
-                ENTRIES,
+                entries,
             )
         )
 
@@ -74,7 +81,7 @@ def open_log(phone: Phone, address: str) -> tuple[float, float, int]:
     """Return the medians of (navigation start to rows drawn, script's start to rows drawn), [ms], and the rows."""
     whole, script, rows = [], [], 0
     with phone.opened() as page:
-        page.add_init_script(WATCH)
+        page.add_init_script(watch("[data-log]:not([hidden])", "[data-rows] li, [data-empty]:not([hidden])"))
         page.goto(address)
         page.wait_for_timeout(2000)  # let the browser's own start-up end
         for turn in range(OPENINGS + 1):

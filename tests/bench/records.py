@@ -10,7 +10,7 @@ import pathlib
 import random
 import threading
 import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 
 from tests.bench.browser import Server
@@ -26,6 +26,7 @@ PHONES = 8  # that push at once
 PUSHES = 40  # of each of them
 CALLS = 50  # of one phone, before another is taken: the server lets each call 60 times a minute
 Seen = tuple[str, int, str]  # the store's name, how many revisions a phone has seen, the name of the last
+Make = Callable[[random.Random, int], Record]  # a record by its number
 NOTES = "Undercut at the toe ground out, second pass over it. "
 
 
@@ -52,12 +53,12 @@ def entry(chance: random.Random, number: int) -> Record:
     return revision(chance, number + 1, body=json.dumps(body), saved_at=fields["welded_at"])
 
 
-def fill(folder: pathlib.Path, size: int) -> Seen:
+def fill(folder: pathlib.Path, size: int, make: Make = entry) -> Seen:
     """Make a folder with so many revisions in it, each of a record of its own; return how far that is."""
     chance = random.Random(size)
     store = Store(folder)
     for first in range(0, size, SEGMENT_SIZE):
-        store.add([entry(chance, number) for number in range(first, min(size, first + SEGMENT_SIZE))], "bench")
+        store.add([make(chance, number) for number in range(first, min(size, first + SEGMENT_SIZE))], "bench")
     assert store.sequence == size
     store.close()
     return store.identity, size, store.name_at(size)
@@ -73,9 +74,9 @@ def tokens(folder: pathlib.Path, count: int) -> list[str]:
 class Running:
     """A server over a folder of records, with the phones of its crew; how long it took to start."""
 
-    def __init__(self, folder: pathlib.Path, size: int) -> None:
+    def __init__(self, folder: pathlib.Path, size: int, make: Make = entry) -> None:
         self.folder = folder
-        self.seen = fill(folder, size)
+        self.seen = fill(folder, size, make)
         self.tokens = tokens(folder, CREW)
         started = time.perf_counter()
         self.server = Server("webapp.serve", "--port", "0", "--data", str(folder))
@@ -101,9 +102,9 @@ class Running:
 
 
 @contextmanager
-def running(folder: pathlib.Path, size: int) -> Iterator[Running]:
+def running(folder: pathlib.Path, size: int, make: Make = entry) -> Iterator[Running]:
     """Fill a folder and run a server over it."""
-    found = Running(folder, size)
+    found = Running(folder, size, make)
     try:
         yield found
     finally:

@@ -72,6 +72,19 @@ FOR_SCRIPTS = {
     *("data-left", "data-over", "data-retick", "data-seconds", "data-tick", "data-untick"),
     *("data-card", "data-line", "data-takes"),
     *("data-record-changed", "data-record-open", "data-results"),
+    *("data-again", "data-cards", "data-change", "data-close", "data-decides", "data-details", "data-different"),
+    *("data-entries", "data-entry-pattern", "data-find", "data-from-job", "data-history", "data-jobs", "data-moved"),
+    *("data-no-entries", "data-none-found", "data-on-paper", "data-passes", "data-price", "data-price-cards"),
+    *(
+        "data-reopen",
+        "data-shown",
+        "data-status",
+        "data-sum",
+        "data-take-pattern",
+        "data-title",
+        "data-two",
+        "data-work",
+    ),
 }
 
 
@@ -142,7 +155,7 @@ def test_walk_reaches_every_state(name):
 
 
 @quick
-@pytest.mark.parametrize("path", ("/", "/about", "/no-such-page", "/no/such/page"))
+@pytest.mark.parametrize("path", ("/", "/about", "/jobs", "/work", "/no-such-page", "/no/such/page"))
 def test_page_says_nothing_outside_the_catalogue(path):
     html = walking.reply(path, [], PSEUDO).body
     found = [sentence for sentence in plain_sentences(html) if sentence not in _proper_names()]

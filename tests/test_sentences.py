@@ -9,7 +9,7 @@ import pytest
 from calculators import asking
 from calculators.contract import STANDINGS, Calculator, Choice, Field, Number, Quantity, Rows, Words
 from tests import walking
-from webapp import cautions, log_page, shelf
+from webapp import cautions, jobs_page, log_page, shelf
 from webapp.bundle import ROOT
 from webapp.catalogue import PSEUDO_CLOSE, PSEUDO_OPEN
 from webapp.words import en
@@ -27,6 +27,13 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "form.units.": ("us", "si"),
     "answer.verdict.": ("inside", "outside", "unclear"),
     "dial.": ("twice", "count", "pair", "unit", "range", "order", "volts-order", "place"),
+    "demo.": ("mark",),
+    "jobs.": jobs_page.STATUSES,
+    "jobs.state.": jobs_page.STATUSES,
+    "work.": (
+        *("gone", "deleted", "asking", "kept", "closed", "pass", "pass-of", "used", "used-unknown"),
+        *("change", "price", "on-paper", "again", "close", "reopen", "delete", "undo-delete"),
+    ),
     "log.": ("versions", "newer"),
     "log.by.": log_page.NARROWED_BY,
     "log.exchange.": ("none", "waiting", "alone", "sending"),
@@ -34,7 +41,8 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "log.persist.": ("yes", "no", "unknown"),
     "log.reason.": log_page.REASONS,
     "log.state.": log_page.STATES,
-    "entry.": ("leading", "beside", "older", "deleted", "gone"),
+    "entry.": ("leading", "beside", "older", "deleted", "gone", "take"),
+    "entry.field.": ("welded_at", "shown", "shown_verdict", "status", "closed_at"),
     "crew.": ("paired", "not-paired", "not-sent", "left", "wrong"),
     "record.": (
         *("corrects", "job", "saved", "full", "refused", "versions"),

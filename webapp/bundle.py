@@ -31,6 +31,7 @@ SHARED_WEBAPP = (
     "forms.py",
     "fragments.py",
     "home.py",
+    "jobs_page.py",
     "json_text.py",
     "log_page.py",
     "markup.py",

@@ -1,6 +1,6 @@
 """The log and the crew: rows live on the phone alone. Python makes the frame, the page's script the rows."""
 
-from calculators.contract import Choice
+from calculators.contract import Choice, Field, Rows
 from webapp import shelf
 from webapp.catalogue import Context
 from webapp.markup import tag
@@ -88,13 +88,11 @@ def _keeping(words: Wording) -> str:
 def entry(context: Context) -> str:
     """Return what stands inside <main> of one entry with its versions."""
     words = Wording(context)
-    version = tag("h2", "") + tag("p", "", 'class="state"') + tag("dl", "")
-    version += tag("p", tag("button", words("entry.take"), 'type="button" data-take'), 'class="row-of-buttons"')
-    pattern = tag("template", tag("article", version), "data-pattern")
+    pattern = version_pattern(words)
     given = words.given(("leading", "beside", "older", "deleted", "gone"), "entry.") + words.given(("newer",), "log.")
     given += words.given(("mark",), "demo.")
     labels = ""
-    for label, id in _recorded():
+    for label, id in recorded("weld-entry"):
         labels += tag("li", words(id), 'data-label="' + label + '"')
     actions = tag("a", words("entry.correct"), 'class="action" data-correct')
     actions += tag("a", words("log.repeat"), 'class="action" data-repeat')
@@ -108,19 +106,34 @@ def entry(context: Context) -> str:
     return out + tag("div", inner, "data-entry hidden" + given)
 
 
-def _recorded() -> list[tuple[str, str]]:
-    """Return (field, or field and choice; the id of what it is called) of all that an entry may hold."""
-    calculator = shelf.calculator("weld-entry")
-    assert calculator is not None
-    found = []
-    for field in calculator.fields:
-        found.append((field.name, calculator.name + ".field." + field.name))
-        if isinstance(field, Choice):
-            for word in field.options:
-                found.append((field.name + "." + word, calculator.name + ".option." + field.name + "." + word))
-    ids = ("entry.field.welded_at", "entry.field.shown", "entry.field.shown_verdict")
+def version_pattern(words: Wording) -> str:
+    """Return the pattern of one version of a record."""
+    version = tag("h2", "") + tag("p", "", 'class="state"') + tag("dl", "")
+    version += tag("p", tag("button", words("entry.take"), 'type="button" data-take'), 'class="row-of-buttons"')
+    return tag("template", tag("article", version), "data-pattern")
+
+
+def recorded(name: str) -> list[tuple[str, str]]:
+    """Return (field, or field and choice; the id of what it is called) of all that a record may hold."""
+    calculator = shelf.calculator(name)
+    found: list[tuple[str, str]] = []
+    if calculator is not None:
+        for field in calculator.fields:
+            found += _labelled(calculator.name, "", field)
+            if isinstance(field, Rows):
+                for each in field.fields:
+                    found += _labelled(calculator.name, field.name + "-", each)
+    ids = ("welded_at", "shown", "shown_verdict", "status", "closed_at")
     found += [("used_wire", "weld-entry.result.wire_used"), ("used_gas", "weld-entry.result.gas_used_volume")]
-    return found + [(id.rpartition(".")[2], id) for id in ids]
+    return found + [(each, "entry.field." + each) for each in ids]
+
+
+def _labelled(name: str, prefix: str, field: Field) -> list[tuple[str, str]]:
+    found = [(prefix + field.name, name + ".field." + field.name)]
+    if isinstance(field, Choice):
+        for word in field.options:
+            found.append((prefix + field.name + "." + word, name + ".option." + field.name + "." + word))
+    return found
 
 
 def crew(context: Context) -> str:

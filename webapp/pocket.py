@@ -8,7 +8,7 @@ import json
 
 from calculators import asking
 from calculators.contract import Message, say
-from webapp import about, api, fragments, home, log_page, paper_page, shelf, shell, truck_page
+from webapp import about, api, fragments, home, jobs_page, log_page, paper_page, shelf, shell, truck_page
 from webapp.catalogue import PSEUDO, Context, sentence
 from webapp.forms import Filled
 from webapp.json_text import to_json
@@ -26,6 +26,8 @@ PAGES = {
     "crew": log_page.crew,
     "truck": truck_page.truck,
     "paper": paper_page.paper,
+    "jobs": jobs_page.jobs,
+    "work": jobs_page.work,
 }
 
 

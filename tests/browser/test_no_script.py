@@ -43,7 +43,7 @@ def test_a_question_is_found(plain, server):
 
 
 def test_nothing_that_needs_script_shows(plain, server):
-    for path in ("", "heat-input", "about", "log", "entry", "crew", "truck"):
+    for path in ("", "heat-input", "about", "log", "entry", "crew", "jobs", "work", "truck"):
         page = visit(plain, server.address + path)
         for part in (
             "[data-theme-choice]",

@@ -224,9 +224,31 @@ const FOUND_BY = ['title', 'customer', 'place', 'broken', 'name'];
 /** @param {string} kind @param {Record<string, string>} fields */
 function wordsOf(kind, fields) {
   if (kind === 'weld-entry') return [];
-  const said = FOUND_BY.map(name => fields[name] ?? '').join(' ').toLowerCase();
-  return [...new Set(said.split(/[^\p{L}\p{N}]+/u).filter(Boolean))].map(word => `${kind}:${word}`);
+  return wordsIn(FOUND_BY.map(name => fields[name] ?? '').join(' ')).map(word => `${kind}:${word}`);
 }
+
+/**
+ * A page of what is found by all of these words or their beginnings, the newest first. Keys are compared, and only the
+ * rows that are shown are read.
+ * @param {{ kind: string, most: number, words: string[], before?: Row, by?: string, value?: string }} asked @returns {Promise<Row[]>}
+ */
+export const pageFound = asked =>
+  using(async found => {
+    const { store: rows } = found.transaction('rows', 'readonly');
+    const prefix = asked.by ? [asked.kind, asked.value ?? ''] : [asked.kind];
+    const order = await rows.index(asked.by || 'time').getAllKeys(IDBKeyRange.bound(prefix, [...prefix, []]));
+    let ids = order.reverse();
+    for (const word of asked.words) {
+      const begins = `${asked.kind}:${word}`;
+      const having = new Set(await rows.index('words').getAllKeys(IDBKeyRange.bound(begins, `${begins}\uffff`)));
+      ids = ids.filter(id => having.has(id));
+    }
+    const start = asked.before ? ids.indexOf(asked.before.id) + 1 : 0;
+    return Promise.all(ids.slice(start, start + asked.most).map(id => rows.get(id)));
+  });
+
+/** The words that somebody looks for, as records are found by them. @param {string} typed */
+export const wordsIn = typed => [...new Set(typed.toLowerCase().split(/[^\p{L}\p{N}]+/u).filter(Boolean))];
 
 /** @param {string} id @returns {Promise<Revision[]>} every revision of a record, in the order of their depth */
 export const revisionsOf = async id => {

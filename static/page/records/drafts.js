@@ -53,8 +53,8 @@ export function keepDrafts() {
     .catch(() => {});
 }
 
-/** What was typed is kept as a record now. @param {string} name as inputsName gives it @param {string} from what the record opens its form with from now on */
-export async function forgetDraft(name, from) {
+/** What was typed is kept as a record now. @param {string} name as inputsName gives it @param {string} [from] what the record opens its form with from now on */
+export async function forgetDraft(name, from = search) {
   search = from;
   window.clearTimeout(timer);
   timer = 0;

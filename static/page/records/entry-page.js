@@ -60,8 +60,18 @@ async function show(shown) {
   await showPhotos(/** @type {HTMLElement} */ (shown.querySelector('[data-photos]')), row.fields.photos ?? '');
 }
 
+/** Kept for a script, and nothing that a reader could read. */
+const NOT_FOR_EYES = ['photos', 'job_id', 'spool', 'cylinder', 'signature', 'copied_from', 'demo', 'units'];
+const TIMES = ['welded_at', 'closed_at', 'counted_at', 'signed_at'];
+
+/** What of a record is shown line by line. @param {string} name */
+export const isForEyes = name => !NOT_FOR_EYES.includes(name) && !name.startsWith('card_');
+
+/** A field's text as it is read: what was chosen in words, a time as a clock says it. @param {HTMLElement} shown @param {string} name @param {string} text */
+export const readable = (shown, name, text) => (TIMES.includes(name) ? shownTime(text) : (labelOf(shown, `${name}.${text}`) ?? text));
+
 /** @param {HTMLElement} shown @param {Revision} revision @param {string} words @param {Revision[]} beside */
-function version(shown, revision, words, beside) {
+export function version(shown, revision, words, beside) {
   const pattern = /** @type {HTMLTemplateElement} */ (shown.querySelector('[data-pattern]'));
   const made = /** @type {HTMLElement} */ (/** @type {Element} */ (pattern.content.firstElementChild).cloneNode(true));
   const [heading, state, list, take] = ['h2', '.state', 'dl', '[data-take]'].map(each => /** @type {HTMLElement} */ (made.querySelector(each)));
@@ -70,11 +80,11 @@ function version(shown, revision, words, beside) {
   const mark = bodyOf(revision)?.fields.demo ? `${shown.dataset.mark} \u00b7 ` : '';
   state.textContent = `${mark}${shownTime(revision.saved_at)} \u00b7 ${revision.rev.slice(0, 10)}`;
   for (const [name, text] of Object.entries(bodyOf(revision)?.fields ?? {})) {
-    if (name === 'photos' || !text) continue;
+    if (!isForEyes(name) || !text) continue;
     const term = document.createElement('dt');
     const value = document.createElement('dd');
     term.textContent = labelOf(shown, name) ?? name;
-    value.textContent = name === 'welded_at' ? shownTime(text) : (labelOf(shown, `${name}.${text}`) ?? text);
+    value.textContent = readable(shown, name, text);
     list.append(term, value);
   }
   take.hidden = beside.length < 2 || !beside.includes(revision);
@@ -86,11 +96,17 @@ function version(shown, revision, words, beside) {
   return made;
 }
 
-/** What a field, or what was chosen in it, is called. @param {HTMLElement} shown @param {string} name */
-const labelOf = (shown, name) => shown.querySelector(`[data-label="${CSS.escape(name)}"]`)?.textContent;
+/** What a field, or what was chosen in it, is called; of a row, with its number. @param {HTMLElement} shown @param {string} name @returns {string | undefined} */
+export function labelOf(shown, name) {
+  const labels = shown.querySelector('[data-labels]');
+  const root = labels instanceof HTMLTemplateElement ? labels.content : labels;
+  const [, rows, number, rest] = /^([a-z_]+)-(\d+)-(.+)$/.exec(name) ?? [];
+  const found = root?.querySelector(`[data-label="${CSS.escape(rest ? `${rows}-${rest}` : name)}"]`)?.textContent;
+  return found && rest && !rest.includes('.') ? `${found} ${number}` : (found ?? undefined);
+}
 
 /** @param {HTMLElement} place @param {string} names */
-async function showPhotos(place, names) {
+export async function showPhotos(place, names) {
   place.replaceChildren();
   for (const name of names.split(' ').filter(Boolean)) {
     const blob = await photo(name);

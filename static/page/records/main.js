@@ -11,6 +11,7 @@ import { warm } from './database.js';
 import { keepDrafts } from './drafts.js';
 import { offerDemo } from './demo.js';
 import { showEntry } from './entry-page.js';
+import { showJobs } from './jobs-page.js';
 import { offerLastTime } from './last-time.js';
 import { firstRows, showLog } from './log-page.js';
 import { showPaper } from './paper-page.js';
@@ -19,8 +20,10 @@ import { exchangeNow } from './sending.js';
 import { offerPairs } from './pairs.js';
 import { openSoftly } from './softly.js';
 import { offerStock } from './stock-choice.js';
+import { offerJob } from './take-back.js';
 import { showTruck } from './truck-page.js';
 import { showUnsent } from './unsent.js';
+import { showWork } from './work-page.js';
 
 const script = /** @type {HTMLScriptElement | null} */ (document.currentScript);
 /** Whether this is the page's only script: it came before the page, and does what app.js does elsewhere. */
@@ -33,10 +36,13 @@ const show = async first => {
   for (const note of document.querySelectorAll('[data-no-log]')) note.remove();
   showEntry();
   showCrew();
+  showJobs();
+  showWork();
   showTruck();
   showPaper();
   offerDemo();
   offerStock();
+  offerJob();
   offerRecord();
   keepDrafts();
   offerLastTime();

@@ -118,7 +118,7 @@ async function keepRecord(offer) {
   const kind = offer.dataset.record ?? '';
   const calculator = calculatorOf();
   const part = partOf(calculator, kind);
-  const { correct, rev, job } = openedFor();
+  const { correct, rev, job, said } = openedFor();
   const now = new Date();
   const name = inputsName(calculator);
   // A part goes into its record as that stands now; the whole follows what it was opened from.
@@ -130,6 +130,7 @@ async function keepRecord(offer) {
   /** @type {Fields} */
   const fields = { ...besides(old, part), ...shownNow(part) };
   for (const [field, text] of new URLSearchParams(query())) fields[part + field] = text;
+  if (part && said.has('said')) fields[`${part}said`] = said.get('said') ?? '';
   if (!part) await addKept(kind, fields, old, before?.saved_at ?? now.toISOString(), now);
   const photo = offer.querySelector('input[type=file]');
   const file = photo instanceof HTMLInputElement ? photo.files?.[0] : undefined;
@@ -141,7 +142,9 @@ async function keepRecord(offer) {
   const build = document.querySelector('.build code')?.textContent ?? '';
   const body = bodyText({ kind, schema: SCHEMA, build, fields });
   const { revision, versions } = await save({ id: id || undefined, parents: follows ? [follows] : [], body, at: now });
+  // The next entry starts with the numbers of the last; a job and a thing on the truck do not, and no half of a pass is left.
   if (kind !== 'weld-entry') await forgetDraft(name, `?${new URLSearchParams(typedOf(fields, part))}`).catch(() => {});
+  else if (name !== calculator) await forgetDraft(name).catch(() => {});
   // What comes next on this page: an entry of its own, of the same job; a job goes on being the same job.
   if (kind !== 'job') setPurpose(job ? `#job=${job}` : '');
   else if (!part) setPurpose(`#correct=${revision.id}&rev=${revision.rev}`);
@@ -204,7 +207,7 @@ async function addKept(kind, fields, old, saved, now) {
 }
 
 /** What of a price is of one job alone, and what its answer said. */
-const NOT_COPIED = /^price\.(shown|paid|deposit|invoice|quote|number|date)/;
+const NOT_COPIED = /^price\.(shown|said|paid|deposit$|wire_mass|gas_volume|arc_time)/;
 
 /** Once, after the first record: whether the browser promises not to clear it. */
 async function askToPersist() {

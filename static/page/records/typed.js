@@ -9,6 +9,7 @@
 const BESIDE = [
   'shown', 'shown_verdict', 'photos', 'welded_at', 'counted_at', 'left', 'gas_words', 'job_id', 'spool', 'cylinder', 'used_wire', 'used_gas',
   'status', 'closed_at', 'signature', 'signed_by', 'signed_at', 'demo', 'copied_from',
+  'said', // what the job put to its price, for telling what was typed over it
 ];
 const LONGEST_TEXT = 4000; // characters of one field, on the wire
 const LONGEST_VALUE = 400;

@@ -1,0 +1,55 @@
+// @ts-check
+// On a page that was opened from a job: the way back to it, and what was changed here taken along into it.
+import { openedFor, purpose, setPurpose } from '../opened.js';
+import { row } from './database.js';
+import { changeAddress } from './jobs-page.js';
+
+export async function offerJob() {
+  const { job, said } = openedFor();
+  const form = document.querySelector('form[data-calculator]');
+  const pattern = document.querySelector('[data-from-job]');
+  if (!(job && form instanceof HTMLFormElement && pattern instanceof HTMLTemplateElement)) return;
+  const found = await row(job).catch(() => undefined);
+  const bar = pattern.content.cloneNode(true);
+  if (!found || found.newer || !(bar instanceof DocumentFragment)) return;
+  const [title, back, take] = ['.from-job p', 'a', 'button'].map(each => bar.querySelector(each));
+  if (!(title && back instanceof HTMLAnchorElement && take instanceof HTMLButtonElement)) return;
+  title.textContent = (pattern.dataset.from ?? '').replace('#', () => found.fields.title ?? '');
+  back.href = `work#${job}`;
+  document.querySelector('main .work')?.before(bar);
+  const pairs = (said.get('take') ?? '').split(',').map(each => each.split(':')).filter(each => each.length === 2);
+  if (!pairs.length || found.deleted || found.fields.status === 'closed') return;
+  /** What stands in the boxes that can be taken along. @returns {[string, string][]} [field of the job, text] */
+  const now = () => pairs.map(([there = '', here = '']) => [here, textOf(form, there)]);
+  // What the job put here, for the comparison: kept in the address, so that it is known after a reload too.
+  if (!said.has('was')) setPurpose(`${purpose()}&was=${encodeURIComponent(JSON.stringify(now().filter(([, text]) => text)))}`);
+  const was = new Map(asPairs(openedFor().said.get('was') ?? ''));
+  const changed = () => now().filter(([here, text]) => text && text !== (was.get(here) ?? ''));
+  const show = () => {
+    take.parentElement?.toggleAttribute('hidden', changed().length === 0);
+  };
+  for (const type of ['input', 'change']) form.addEventListener(type, () => setTimeout(show));
+  take.addEventListener('click', async () => {
+    const latest = (await row(job).catch(() => undefined)) ?? found;
+    location.assign(changeAddress(latest, Object.fromEntries(changed())));
+  });
+  show();
+}
+
+/** @param {string} text @returns {[string, string][]} */
+function asPairs(text) {
+  try {
+    const list = JSON.parse(text);
+    return Array.isArray(list) ? list.filter(each => Array.isArray(each) && each.length === 2).map(each => [String(each[0]), String(each[1])]) : [];
+  } catch {
+    return [];
+  }
+}
+
+/** A field of a form as a record says it: a number with its unit. @param {HTMLFormElement} form @param {string} name */
+function textOf(form, name) {
+  const data = new FormData(form);
+  const text = String(data.get(name) ?? '').trim();
+  const unit = String(data.get(`${name}_unit`) ?? '');
+  return text && unit && text !== 'unknown' ? `${text} ${unit}` : text;
+}

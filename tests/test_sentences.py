@@ -9,7 +9,7 @@ import pytest
 from calculators import asking
 from calculators.contract import STANDINGS, Calculator, Choice, Field, Number, Quantity, Rows, Words
 from tests import walking
-from webapp import cautions, jobs_page, log_page, shelf
+from webapp import cautions, jobs_page, log_page, paper_page, shelf, truck_page
 from webapp.bundle import ROOT
 from webapp.catalogue import PSEUDO_CLOSE, PSEUDO_OPEN
 from webapp.words import en
@@ -49,6 +49,12 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
         *(f"{id}.{name}" for id in ("corrects", "log", "save") for name in ("job", "job-price")),
         *("log.stock", "save.stock"),
     ),
+    "truck.": ("left", "uncounted", "short", "counted", "unknown", "used-by"),
+    "truck.item.": truck_page.ITEMS,
+    "truck.choice.": ("spool", "cylinder"),
+    "paper.": (*paper_page.WORDS, "gone"),
+    "paper.sign.": ("nothing", "kept", "refused"),
+    "demo.": ("loading", "failed", "here", "mark"),
     "machine.": ("none", "typed", "new-name", "rename", "delete", "undo"),
 }
 # Looked up by name from a calculator's declaration.

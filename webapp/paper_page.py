@@ -9,7 +9,7 @@ from webapp.wording import Wording
 
 KINDS = ("sheet", "quote", "invoice")
 # Sentences that the script puts on the paper.
-_WORDS = (
+WORDS = (
     KINDS
     + ("demo", "date", "call", "joints", "welds", "welds.none", "used.wire", "used.gas", "not-done", "not-done.none")
     + ("procedure", "expired", "no-date", "sign.sheet", "sign.quote", "signature", "signed", "changed", "line.customer")
@@ -52,7 +52,7 @@ def _signing(words: Wording) -> str:
 
 def _labels(words: Wording) -> str:
     out = ""
-    for name in _WORDS:
+    for name in WORDS:
         out += tag("li", words("paper." + name), 'data-label="paper.' + name + '"')
     for name in ("job", "weld-entry"):
         calculator = shelf.calculator(name)
@@ -60,8 +60,8 @@ def _labels(words: Wording) -> str:
             for field in calculator.fields:
                 if field.name not in calculator.machine:
                     out += _label(words, name, field)
-    for kept in ("welded_at", "shown", "shown_verdict"):
-        out += tag("li", words("entry.field." + kept), 'data-label="weld-entry.' + kept + '"')
+    for id in ("entry.field.welded_at", "entry.field.shown", "entry.field.shown_verdict"):
+        out += tag("li", words(id), 'data-label="weld-entry.' + id.rpartition(".")[2] + '"')
     return out
 
 

@@ -230,7 +230,7 @@ def test_f11_delete_against_edit_keeps_both_and_a_deleted_one_does_not_come_back
 
 def test_f10_random_actions_on_two_phones_and_a_server_end_with_equal_stores(new_app, folder, chance):
     """The server's part, with phones of Python: create, edit, delete, exchange, lose the reply, restart."""
-    for seed in range(count(20, 1000)):
+    for seed in range(count(100, 1000)):
         _random_actions(random.Random(seed), new_app, folder / str(seed))
 
 

@@ -239,6 +239,7 @@ def test_who_is_unknown_or_shut_out_is_nobody(phones, folder, clock):
     assert phones.known("") == phones.known("x" * 43) == phones.known("\ud800") == ""
     devices.shut_out(folder, id)
     assert stat.S_IMODE((folder / "shut-out").stat().st_mode) == 0o700
+    assert (folder / "shut-out" / id).read_bytes() == b""
     assert (phones.known(token), phones.known(its)) == ("", other)
     assert [(each["name"], each["shut_out"]) for each in devices.paired(folder)] == [("n", True), ("other", False)]
 

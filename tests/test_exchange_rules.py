@@ -49,6 +49,7 @@ def test_what_a_reply_says(store: Store):
     }
     again = exchange.exchange(store, "phone", message([one], store.identity, 2, two["rev"]), "build")
     assert [each["outcome"] for each in again["outcomes"]] == ["already"]
+    assert {each["device"] for each in store._newest_records} == {"phone"}
     assert (again["records"], again["after"], again["after_rev"], again["reset"]) == ([], 2, two["rev"], False)
 
 

@@ -203,7 +203,7 @@ def test_a_full_segment_that_was_changed_under_the_server_is_not_closed(opened, 
     store.add(made(3), "a phone")
     path = folder / "revisions-000001.json"
     path.write_bytes(path.read_bytes() + b" ")
-    with pytest.raises(atomic_storage.Damaged, match="its content has changed under the server"):
+    with pytest.raises(atomic_storage.Damaged, match=r": its content has changed under the server$"):
         store.add([revision(random.Random("next"))], "a phone")
     assert store.sequence == 3
     assert not (folder / "revisions-000002.json").exists()
@@ -324,3 +324,36 @@ def test_one_empty_segment_may_follow_and_no_other(opened, folder: pathlib.Path,
     assert "it is older than revisions-000003.json" in refusal(folder)
     (folder / "revisions-000004.json").unlink()
     assert opened().sequence == 4
+
+
+def test_a_newest_segment_that_is_damaged_is_named_with_what_is_wrong(opened, folder: pathlib.Path):
+    opened().add(made(2), "a phone")
+    opened().close()
+    path = folder / "revisions-000001.json"
+    path.write_bytes(path.read_bytes()[:-1])
+    with pytest.raises(atomic_storage.Damaged) as damaged:
+        atomic_storage.read(path)
+    assert refusal(folder) == WORDS.format(path, str(damaged.value), copy_of(path))
+
+
+def test_one_segment_with_records_that_the_ledger_does_not_lead_to_is_refused(opened, folder: pathlib.Path, small):
+    store = opened()
+    store.add(made(3), "a phone")
+    early = (folder / "ledger.json").read_bytes()
+    store.add(made(4)[3:], "a phone")
+    opened().close()
+    (folder / "ledger.json").write_bytes(early)
+    assert "it is older than revisions-000002.json" in refusal(folder)
+
+
+def test_a_new_segment_is_on_the_disk_before_anything_is_in_it(opened, folder: pathlib.Path):
+    opened()
+    assert content(folder / "revisions-000001.json") == {"revisions": {}}
+
+
+def test_what_follows_in_one_record_is_no_matter_of_another(opened):
+    one = made(1)[0]
+    other = revision(random.Random("other"), 2, parents=(one["rev"],))
+    store = opened()
+    assert store.add([other, one], "a phone") == ["stored", "stored"]
+    assert (store.heads(one["id"]), store.heads(other["id"])) == ([one["rev"]], [other["rev"]])

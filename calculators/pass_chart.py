@@ -224,7 +224,7 @@ CALCULATOR = Calculator(
     name="pass-chart",
     fields=(
         Text("heats", longest=300, optional=True, hint=True, examples=("17.3 18.1 - 17.8 kJ/in", "0.7 0.71 kJ/mm")),
-        Choice("limit_basis", ("heat-input", "arc-energy"), default="heat-input"),
+        Choice("limit_basis", ("heat-input", "arc-energy")),
         Text("preheats", longest=300, optional=True, examples=("210 - 215 degF",)),
         Text("interpasses", longest=300, optional=True, examples=("250 300 310 degF", "120 150 degC")),
         Quantity("heat_input_least", "heat_input", optional=True),

@@ -11,11 +11,13 @@ RUN = {"heats": "17.3 18.1 - 17.8 21 kJ/in", "heat_input_limit": "20 kJ/in"}
 
 
 def page(**typed):
-    return walking.reply("/pass-chart", list(typed.items())).body.replace("\u00a0", " ")
+    return walking.reply("/pass-chart", list({"limit_basis": "heat-input", **typed}.items())).body.replace(
+        "\u00a0", " "
+    )
 
 
 def errors(**typed):
-    reply = walking.reply("/api/pass-chart", list(typed.items()))
+    reply = walking.reply("/api/pass-chart", list({"limit_basis": "heat-input", **typed}.items()))
     assert reply.status == 422, reply.body
     return json.loads(reply.body)["errors"]
 
@@ -67,6 +69,11 @@ def test_temperatures_alone_are_drawn_too():
 
 def test_one_pass_and_equal_passes_are_drawn():
     assert points(page(heats="17.3 kJ/in")) and len(points(page(heats="17.3 17.3 kJ/in"))) == 2
+
+
+def test_which_heat_it_is_is_asked_not_guessed():
+    text = walking.reply("/pass-chart", [("heats", "17 18 kJ/in")], partial=True).body
+    assert "Waiting for" in text and "The heat is" in text and "drawing" not in text
 
 
 def test_arc_energy_is_called_so():

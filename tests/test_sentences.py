@@ -66,7 +66,6 @@ OF_A_CALCULATOR = (
     ".field.",
     ".hint.",
     ".fold.",
-    ".from-log.",
     ".option.",
     ".result.",
     "range.",

@@ -366,17 +366,13 @@ def _rows(filled: Filled, field: Rows) -> str:
 
 
 def _from_log(filled: Filled, field: Rows) -> str:
-    """Return what fills rows from the welder's own log, where the calculator has words for it; only a script can."""
-    id = filled.calculator.name + ".from-log."
-    if not has(id + field.name):
+    """Return what fills the pairs of a machine's trim from the welder's own log; only the page's script can."""
+    if (filled.calculator.name, field.name) != ("machine-trim", "pairs"):
         return ""
-    words = "".join([" data-" + name + '="' + filled.text(say(id + name)) + '"' for name in ("took", "none")])
-    button = tag("button", filled.text(say(id + field.name)), 'type="button" class="quiet"')
-    return tag(
-        "div",
-        tag("p", button, 'class="row-of-buttons"') + tag("p", "", 'role="status"' + words),
-        "data-from-log hidden",
-    )
+    said = ' data-took="' + filled.text(say("pairs.took")) + '" data-none="' + filled.text(say("pairs.none")) + '"'
+    button = tag("button", filled.text(say("pairs.take")), 'type="button" class="quiet"')
+    inner = tag("p", button, 'class="row-of-buttons"') + tag("p", "", 'role="status"' + said)
+    return tag("div", inner, "data-from-log hidden")
 
 
 def _choices_of_row(filled: Filled, field: Rows, prefix: str) -> Given:

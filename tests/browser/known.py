@@ -61,7 +61,10 @@ KNOWN = {
     ),
     # By hand: the middle one of 17.3, 17.8 and 21.
     "pass-chart": Known(
-        (("heats", "17.3 21 - 17.8 kJ/in", ""), ("heat_input_limit", "20", "kJ/in")), 17.8, 17.8, "kJ/in"
+        (("heats", "17.3 21 - 17.8 kJ/in", ""), ("limit_basis", "heat-input", ""), ("heat_input_limit", "20", "kJ/in")),
+        17.8,
+        17.8,
+        "kJ/in",
     ),
     # ISO/TR 18491 method A, by hand: 24 V x 180 A / (6 in in 30 s, 5.08 mm/s) = 850 J/mm, x 0.8 = 17.3 kJ/in.
     "weld-entry": Known(

@@ -236,5 +236,5 @@ CALCULATOR = Calculator(
     answer=_answer,
     english=ENGLISH,
     sources=(RUN_CHART, LIMITS),
-    place=46,
+    place=-4,
 )

@@ -3,7 +3,7 @@
 ENGLISH = {
     "title": "Pass by pass",
     "question": "Did my heat and temperatures hold from pass to pass?",
-    "found-by": "run chart trend drift consistency passes interpass preheat graph plot heat input each pass joint log",
+    "found-by": "run chart trend drift consistency graph plot interpass between every pass of a joint",
     "lead": "The readings of one joint in the order they were run. The log fills this in for a joint.",
     "field.heats": "Heat of each pass",
     "hint.heats": "In order, - where there is none, the unit last: 17.3 18.1 - 17.8 kJ/in",

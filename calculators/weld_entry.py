@@ -312,6 +312,6 @@ CALCULATOR = Calculator(
     answer=_answer,
     english=ENGLISH,
     sources=(EN_1011, ASME_IX, LIMITS, USED, density_sources.WIRES),
-    place=45,
+    place=-8,
     fold_from="job",
 )

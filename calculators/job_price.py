@@ -21,6 +21,7 @@ from calculators.contract import (
     Rows,
     Source,
     Text,
+    Verdict,
     Words,
     carry,
     say,
@@ -65,6 +66,7 @@ class _Price:
     def __init__(self, given: Given) -> None:
         self.given = given
         self.lines: list[tuple[str, Message, int]] = []
+        self.free: list[str] = []
         self.goods = 0
         self.hours = 0.0
         self._travel()
@@ -142,12 +144,16 @@ class _Price:
         waste = given.number("waste") if given.has("waste") else 0.0
         more = 1.0 + (given.number("markup") if given.has("markup") else 0.0)
         before = len(self.lines)
-        if given.has("wire_mass"):
+        # A job fills in how much it needs; who charges nothing for it gives no price, and is told so.
+        for name, rates in (("wire_mass", ("wire_price",)), ("gas_volume", ("fill_price", "fill_volume"))):
+            if given.has(name) and not any(given.has(rate) for rate in rates):
+                self.free.append(name)
+        if given.has("wire_mass") and "wire_mass" not in self.free:
             price = self._rate("wire_price", "wire_mass") * more
             unit = given.units["wire_price"]
             amount = self._needed("wire_mass", waste, unit[1:])
             self._times("wire_mass", amount, Measured(price, "wire_price", _figures(price, unit), unit))
-        if given.has("gas_volume"):
+        if given.has("gas_volume") and "gas_volume" not in self.free:
             fill, unit = self._rate("fill_volume", "gas_volume"), given.units["fill_volume"]
             price = _whole(self._rate("fill_price", "gas_volume") * more * 100.0) / 100.0
             amount = self._needed("gas_volume", waste, unit)
@@ -208,8 +214,19 @@ def _answer(given: Given) -> Answer:
         cautions=(say("job-price.caution"),),
         sources=(SUMS, ROUNDING),
         next_questions=(Next("weld-cost", say("job-price.next.weld-cost"), _carried(given)),),
+        verdict=_verdict(price),
         record="job" if price.lines else "",
     )
+
+
+def _verdict(price: _Price) -> Verdict | None:
+    """Return what is needed and not charged, beside the total that leaves it out."""
+    if not price.free:
+        return None
+    names = say("job-price.field." + price.free[0])
+    if len(price.free) > 1:
+        names = say("list.and", first=names, rest=say("job-price.field." + price.free[1]))
+    return Verdict("unclear", say("job-price.free", names=names))
 
 
 def _notes(price: _Price) -> tuple[Message, ...]:

@@ -54,6 +54,7 @@ ENGLISH = {
     "result.total": "Total",
     "result.due": "Still to pay",
     "nothing": "Nothing is charged yet",
+    "free": "Not charged, since no price is given: {names}",
     "named": "{name}",
     "times": "{what}: {amount} × {rate}",
     "gas": "Gas: {amount} at {price} for {fill}",

@@ -61,7 +61,6 @@ def test_a_currency_s_sign_may_be_typed():
         ([("welding_time", "2")], "labor_rate", "Welding is given: its price is needed too"),
         ([("drive_time", "1")], "labor_rate", "Driving time is given"),
         ([("drive_distance", "10 mi")], "distance_price", "Driving is given"),
-        ([("wire_mass", "2 lb")], "wire_price", "Wire is given"),
         ([("gas_volume", "30 ft3"), ("fill_price", "60")], "fill_volume", "Gas is given"),
         ([("gas_volume", "30 ft3"), ("fill_volume", "125 ft3")], "fill_price", "Gas is given"),
         ([("call_out", "95"), ("paid", "deposit")], "paid", "how much the deposit is"),
@@ -93,3 +92,13 @@ def test_the_phone_keeps_rates_and_not_amounts():
 def test_the_rates_lead_on_to_what_the_weld_costs():
     text = page(("call_out", "95"), ("labor_rate", "90"), ("wire_price", "4.50 /lb"))
     assert 'href="weld-cost?wire_price=4.5+/lb&labor_rate=90+/h"' in text
+
+
+def test_wire_and_gas_without_a_price_are_not_charged_and_the_total_says_so():
+    """A job fills in how much it needs; the welder may charge by the hour alone."""
+    text = page(("call_out", "60"), ("wire_mass", "2 lb"), ("gas_volume", "7 ft3"))
+    assert "Not charged, since no price is given: Wire and Gas" in text
+    assert 'data-line="wire_mass"' not in text and ">60.00<" in text
+    text = page(("call_out", "60"), ("wire_mass", "2 lb"), ("wire_price", "4 /lb"), ("gas_volume", "7 ft3"))
+    assert "no price is given: Gas" in text and ">8.00<" in text
+    assert "its price is needed too" in page(("gas_volume", "7 ft3"), ("fill_price", "60"))

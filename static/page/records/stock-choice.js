@@ -45,7 +45,7 @@ export async function offerStock() {
     /** @param {boolean} now whether what is left is asked for anew */
     const chosen = now => {
       const found = known.get(select.value);
-      if (found) fillFrom(form, item, found, now);
+      if (found) fillFrom(form, item, found, now, place.dataset);
     };
     select.addEventListener('change', () => {
       if (!isDemo) keep(lastKey(item), select.value || null);
@@ -55,11 +55,13 @@ export async function offerStock() {
   }
 }
 
-/** @param {HTMLFormElement} form @param {string} item @param {{ row: Row, left: number | undefined }} found @param {boolean} now */
-function fillFrom(form, item, { row: { fields }, left }, now) {
+/** @param {HTMLFormElement} form @param {string} item @param {{ row: Row, left: number | undefined }} found @param {boolean} now @param {DOMStringMap} factors */
+function fillFrom(form, item, { row: { fields }, left }, now, factors) {
   /** @type {Record<string, string>} */
   const known = { ...fields, gas_used: fields.gas_words ?? '' };
-  known[item === 'spool' ? 'spool_left' : 'gas_left'] = left === undefined || left <= 0 ? '' : `${Number(left.toPrecision(4))} ${item === 'spool' ? 'kg' : 'L'}`;
+  // In the units that it was counted in, as whoever counted it thinks of it.
+  const typed = shownAmount(left ?? 0, item === 'spool' ? 'kg' : 'L', fields, factors).split(' (')[0] ?? '';
+  known[item === 'spool' ? 'spool_left' : 'gas_left'] = left === undefined || left <= 0 ? '' : typed.replace('\u00a0', ' ').replace('\u00b3', '3');
   let changed = false;
   for (const asked of FILLS[/** @type {'spool' | 'cylinder'} */ (item)]) {
     const name = asked.replace('!', '');
@@ -117,6 +119,7 @@ export function countedStock(answer) {
   const fields = {};
   const left = resultOf(answer, 'wire_left') || resultOf(answer, 'gas_left');
   if (left) fields.left = left;
+  if (!resultOf(answer, 'gas_left')) return fields;
   const gas = document.querySelector('form[data-calculator=stock] [name=gas]:is(select, :checked)');
   const words = gas instanceof HTMLSelectElement ? gas.selectedOptions[0]?.text : gas?.closest('label')?.textContent;
   if (words?.trim()) fields.gas_words = words.trim();

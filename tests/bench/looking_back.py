@@ -12,6 +12,7 @@ from webapp import devices
 
 ENTRIES = 10_000
 OPENINGS = 7
+LOG = ("[data-log]:not([hidden])", "[data-rows] li, [data-empty]:not([hidden])")
 
 
 # `began` is when the page's script shows the log's frame, `drawn` when a frame with rows in it is on the screen.
@@ -81,7 +82,7 @@ def open_log(phone: Phone, address: str) -> tuple[float, float, int]:
     """Return the medians of (navigation start to rows drawn, script's start to rows drawn), [ms], and the rows."""
     whole, script, rows = [], [], 0
     with phone.opened() as page:
-        page.add_init_script(watch("[data-log]:not([hidden])", "[data-rows] li, [data-empty]:not([hidden])"))
+        page.add_init_script(watch(*LOG))
         page.goto(address)
         page.wait_for_timeout(2000)  # let the browser's own start-up end
         for turn in range(OPENINGS + 1):
@@ -101,7 +102,7 @@ def tap_log(phone: Phone, address: str) -> float:
     """Return the median from the touch of "Log" on the first page, read for some seconds, to rows drawn, [ms]."""
     taken = []
     with phone.opened() as page:
-        page.add_init_script(WATCH + TAPPED)
+        page.add_init_script(watch(*LOG) + TAPPED)
         for turn in range(OPENINGS + 1):
             page.goto(address)
             page.wait_for_timeout(2500)  # by then what the log needs has been read

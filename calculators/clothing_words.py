@@ -27,7 +27,7 @@ ENGLISH = {
     "item.cloth": "Shirt and trousers of tightly woven wool or cotton: they char before they flame.",
     "item.never": "Nothing synthetic, next to the skin either: polyester, nylon and fleece melt into a burn.",
     "item.shirt": "Long sleeves, high collar buttoned, shirt tail in: rays burn bare skin, sparks find gaps.",
-    "item.pockets": "Pockets with flaps, or none: a spark in one is felt too late.",
+    "item.pockets": "Pockets with flaps, or no pockets: a spark in one is felt too late.",
     "item.trousers": "Straight trousers, no cuffs, over high boots with steel toes: sparks run off, not in.",
     "item.gloves": "Dry leather gloves.",
     "item.gloves-stick": "Heavy dry leather gloves with long cuffs.",

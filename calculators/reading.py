@@ -213,7 +213,7 @@ def _read_quantity(
 def as_typed(value: Measured, system: str) -> str:
     """Return a Measured as it would be typed into a field: in its own unit, or that of `us` or `si`."""
     unit = value.unit if value.unit is not None else value.quantity.unit(system)
-    return (numerals.significant(units.from_coherent(value.value, unit), 6, False) + " " + unit).strip()
+    return (numerals.significant(units.from_coherent(value.value, unit), 6, False) + " " + unit).strip(" ")
 
 
 def limits(field: Quantity) -> tuple[float, float]:

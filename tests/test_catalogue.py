@@ -16,7 +16,7 @@ from calculators.contract import (
 from calculators.facts.units import UNITS
 from tests import walking
 from tests.html_reading import Element, Page
-from webapp import about, catalogue, shelf
+from webapp import about, catalogue, pocket, shelf
 from webapp.catalogue import PSEUDO, PSEUDO_CLOSE, PSEUDO_OPEN
 
 pytestmark = pytest.mark.usefixtures("specimen")
@@ -155,9 +155,9 @@ def test_walk_reaches_every_state(name):
 
 
 @quick
-@pytest.mark.parametrize("path", ("/", "/about", "/jobs", "/work", "/no-such-page", "/no/such/page"))
+@pytest.mark.parametrize("path", ("", *pocket.PAGES, "no-such-page", "no/such/page"))
 def test_page_says_nothing_outside_the_catalogue(path):
-    html = walking.reply(path, [], PSEUDO).body
+    html = walking.reply("/" + path, [], PSEUDO).body
     found = [sentence for sentence in plain_sentences(html) if sentence not in _proper_names()]
     assert found == []
 

@@ -104,11 +104,12 @@ export async function showLog(early) {
   whenExchanged(() => {
     if (!list.childElementCount && !reason) fresh();
   });
+  watchFiles(log, fresh);
   if (isWhole()) await fresh();
   chosen = await watchNarrowing(log, fresh);
   if (!isWhole()) await fresh();
   watchState(part('[data-exchange]'));
-  watchFiles(log, fresh);
+  sayWhetherItStays(part('[data-persist]'));
 }
 
 /** @param {HTMLElement} item @param {Row} row @param {string} state @param {string} problem */
@@ -152,14 +153,19 @@ function watchState(shown) {
   say();
 }
 
-/** @param {HTMLElement} log @param {() => void} fresh */
-async function watchFiles(log, fresh) {
-  const persist = log.querySelector('[data-persist]');
-  if (persist instanceof HTMLElement) {
-    const kept = await navigator.storage?.persisted?.().catch(() => undefined);
-    const answered = await fact('persist').catch(() => undefined);
-    persist.textContent = (kept ? persist.dataset.yes : kept === false || answered === false ? persist.dataset.no : persist.dataset.unknown) ?? '';
-  }
+/** @param {HTMLElement} said */
+async function sayWhetherItStays(said) {
+  const kept = await navigator.storage?.persisted?.().catch(() => undefined);
+  const answered = await fact('persist').catch(() => undefined);
+  said.textContent = (kept ? said.dataset.yes : kept === false || answered === false ? said.dataset.no : said.dataset.unknown) ?? '';
+}
+
+/**
+ * Listens before anything is waited for: a file chosen while the rows are still being read must not be lost.
+ *
+ * @param {HTMLElement} log @param {() => void} fresh
+ */
+function watchFiles(log, fresh) {
   log.querySelector('[data-export]')?.addEventListener('click', async () => {
     offerFile('puddlebook-log.json', await exported(await everything(), await allPhotos()), 'application/json');
   });

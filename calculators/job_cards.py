@@ -80,7 +80,7 @@ class Cards:
             gear = say("job.preheat-gear", temperature=Measured(lowest.value, "preheat_temperature"))
             lines.append(plan.preheat.line("preheat_gear", say("preheat.title"), gear))
         lines += self._supply() + plan.instead[:1]
-        lines.append(Line("extinguisher", say("job.fire"), say("hot-work.item.extinguisher"), _to("hot-work")))
+        lines.append(Line("extinguisher", say("job.fire"), say("job.extinguisher"), _to("hot-work")))
         return self._card("load", lines)
 
     def _wire_and_gas(self) -> list[Line]:

@@ -208,7 +208,7 @@ def test_a_job_typed_in_millimetres_hands_on_millimetres():
 
 def test_only_a_title_is_needed_and_what_is_missing_is_named():
     assert "Waiting for: Title" in walking.reply("/job", [("broken", "hinge")], partial=True).body
-    assert headline({"title": "Gate"}) == "Open: 6. First: Joints (Before leaving)"
+    assert headline({"title": "Gate"}) == "To settle: 6. First: Joints (Before leaving)"
     found = cards({"title": "Gate"})
     assert found["hazards"]["metal"].state == "missing" and found["hazards"]["metal"].href == "metal-id"
     assert found["load"]["power"].value == "Waiting for: Power on site"
@@ -226,7 +226,7 @@ def test_unknown_metal_and_thickness_say_what_to_find_out_and_guess_nothing():
 def test_the_metal_is_counted_once():
     bare = {"title": "Gate", "joints-1-thickness": "3 mm"}
     more = {**bare, "joints-2-thickness": "3 mm", "joints-3-thickness": "3 mm"}
-    assert headline(bare) == headline(more) == "Open: 5. First: Metal (Joint 1)"
+    assert headline(bare) == headline(more) == "To settle: 5. First: Metal (Joint 1)"
 
 
 def test_cast_iron_is_sent_to_its_repair():

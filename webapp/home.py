@@ -39,8 +39,10 @@ def page(typed: str, context: Context) -> str:
     recent = tag("h2", words("home.recent")) + tag("p", words("home.no-recent"), "data-no-recent")
     recent += tag("ol", "", "data-recent hidden")
     recent += tag("button", words("home.forget"), 'type="button" class="quiet" data-forget hidden')
+    at_hand = tag("a", tag("strong", words("home.job-at-hand")) + " " + tag("span", ""), 'href="jobs"')
     return (
         tag("h1", words("home.title"))
+        + tag("p", at_hand, "data-at-hand")
         + tag("form", box, asks)
         + tag("div", questions(typed, context), 'id="questions"')
         + tag("section", recent, 'id="recent" class="recent" data-needs-script hidden')

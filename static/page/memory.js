@@ -52,6 +52,24 @@ export function keepRecent(answer, since) {
 
 export const forgetRecent = () => keep(RECENT, null);
 
+const JOB_AT_HAND = 'job-at-hand';
+
+/** The open job that was looked at last. @returns {{ id: string, title: string } | undefined} */
+export function jobAtHand() {
+  try {
+    const job = JSON.parse(recall(JOB_AT_HAND) ?? 'null');
+    return typeof job?.id === 'string' && typeof job?.title === 'string' ? job : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** @param {{ id: string, title: string }} job @param {boolean} open whether there is still work on it */
+export function keepJobAtHand({ id, title }, open) {
+  if (open) keep(JOB_AT_HAND, JSON.stringify({ id, title }));
+  else if (jobAtHand()?.id === id) keep(JOB_AT_HAND, null);
+}
+
 /** @typedef {{ name: string, fields: Record<string, string> }} Machine the fields as they are typed into a form */
 const MACHINES = 'machines';
 

@@ -1,12 +1,13 @@
 // @ts-check
 // The first screen: recent answers, and questions that open with the numbers last used.
-import { forgetRecent, inputsKey, linkKey, recall, recentAnswers } from './memory.js';
+import { forgetRecent, inputsKey, jobAtHand, linkKey, recall, recentAnswers } from './memory.js';
 
 export function showRecent() {
   const list = document.querySelector('[data-recent]');
   const none = document.querySelector('[data-no-recent]');
   const forget = document.querySelector('[data-forget]');
   if (!(list instanceof HTMLElement && none instanceof HTMLElement && forget instanceof HTMLElement)) return;
+  showJobAtHand();
   const answers = recentAnswers();
   list.replaceChildren(...answers.map(entry));
   list.hidden = forget.hidden = answers.length === 0;
@@ -16,6 +17,15 @@ export function showRecent() {
     showRecent();
   };
   for (const link of document.querySelectorAll('.questions a')) openWithLastInputs(link);
+}
+
+function showJobAtHand() {
+  const link = document.querySelector('[data-at-hand] a');
+  const job = jobAtHand();
+  const title = link?.querySelector('span');
+  if (!(link instanceof HTMLAnchorElement && title && job)) return void delete document.documentElement.dataset.jobAtHand;
+  link.href = `work#${job.id}`;
+  title.textContent = job.title;
 }
 
 /** @param {import('./memory.js').RecentAnswer} answer */

@@ -19,6 +19,7 @@ WORDS = {
     "home.part.repair": "Repair and lift",
     "home.part.cost": "What does it cost?",
     "home.part.danger": "What can hurt me here?",
+    "home.job-at-hand": "The job at hand",
     "home.recent": "Answers you looked at last",
     "home.no-recent": "Your last answers will be listed here. They stay on this phone.",
     "home.forget": "Forget these",

@@ -1,5 +1,6 @@
 // @ts-check
 // One job from top to bottom: as it was kept at once, and as it works out now; what was welded for it; its versions.
+import { keepJobAtHand } from '../memory.js';
 import { page, revisionsOf, row, save, waitingAmong } from './database.js';
 import { isForEyes, labelOf, readable, showPhotos, version } from './entry-page.js';
 import { againAddress, changeAddress, stateOf } from './jobs-page.js';
@@ -113,6 +114,8 @@ class Work {
     only('passes', isOpen && !isClosed);
     only('different two moved history', false);
     only('decides', true);
+    // The demo's jobs are nobody's work, and it goes away without a trace.
+    keepJobAtHand({ id: idShown(), title: fields.title ?? '' }, isOpen && !isClosed && !fields.demo);
     const title = document.querySelector('[data-title]');
     if (title && fields.title) title.textContent = document.title = fields.title;
     /** @param {string} selector @param {string | undefined} words */

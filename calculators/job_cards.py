@@ -279,9 +279,14 @@ class Cards:
 
     def _leave(self) -> Card:
         lines = [_open("visual", "visual-check")]
-        lines += self.plan.hot_work.lines(("fire_watch",))
+        lines += self.plan.hot_work.lines(("fire_watch",)) or self._watch()
         lines.append(Line("used", say("job.used"), say("job.used-how")))
         return self._card("leave", lines)
+
+    def _watch(self) -> list[Line]:
+        """Return what the fire watch waits for; that it is open, or refused, was said among the hazards."""
+        found = self.plan.hot_work.trouble("watch_open", say("hot-work.result.fire_watch"), "work_on")
+        return [] if found.state == "doubt" else [Line(found.key, found.label, found.value, found.leads, found.takes)]
 
 
 def _said(verdict: Verdict) -> Message:

@@ -9,7 +9,7 @@ import pytest
 from calculators import asking
 from calculators.contract import STANDINGS, Calculator, Choice, Field, Number, Quantity, Rows, Words
 from tests import walking
-from webapp import cautions, jobs_page, log_page, paper_page, shelf, truck_page
+from webapp import cautions, fragments, jobs_page, log_page, paper_page, shelf, truck_page
 from webapp.bundle import ROOT
 from webapp.catalogue import PSEUDO_CLOSE, PSEUDO_OPEN
 from webapp.words import en
@@ -52,6 +52,11 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "truck.": ("left", "uncounted", "short", "counted", "unknown", "used-by"),
     "truck.item.": truck_page.ITEMS,
     "truck.choice.": ("spool", "cylinder"),
+    "checklist.job.": fragments.OF_JOB,
+    "ticks.": (*jobs_page.TICKED, "none", "when", "open-list"),
+    "watch.": ("until", "none", "weld", "tap"),
+    "watch.label.": ("from", "until"),
+    "photos.": ("photo", "elsewhere", "saved", "full", "refused"),
     "paper.": (*paper_page.WORDS, "gone"),
     "paper.sign.": ("nothing", "kept", "refused"),
     "demo.": ("loading", "failed", "here", "mark"),

@@ -368,9 +368,14 @@ def _checklist(filled: Filled, found: Checklist) -> str:
     since = filled.text(say("checklist.since", when="{when}"))
     out += tag("p", "", 'role="status" data-done="' + done + '" data-since="' + since + '" hidden')
     out += tag("p", filled.text(found.left), 'class="left"')
+    told = "".join([" data-" + id + '="' + filled.text(say("checklist.job." + id)) + '"' for id in OF_JOB])
+    out += tag("p", "", 'class="hint" role="status" data-job' + told)
     clear = tag("button", filled.text(say("checklist.clear")), 'type="button" class="quiet" data-untick hidden')
     undo = tag("button", filled.text(say("checklist.undo")), 'type="button" class="quiet" data-retick hidden')
     return tag("fieldset", out + tag("p", clear + undo, 'class="row-of-buttons"'), 'class="checklist" data-checklist')
+
+
+OF_JOB = ("kept", "closed", "refused")  # what is said of ticks on a list that was opened from a job
 
 
 def _countdown(filled: Filled, found: Countdown) -> str:
@@ -416,8 +421,7 @@ def _card(filled: Filled, card: Card) -> str:
 
 def _drawing(filled: Filled, drawing: Drawing) -> str:
     id = "drawing-" + drawing.name
-    inner = tag("title", filled.text(drawing.title), 'id="' + id + '-title"')
-    inner += tag("desc", filled.text(drawing.description), 'id="' + id + '-desc"')
+    inner = tag("desc", filled.text(drawing.description), 'id="' + id + '-desc"')
     for shape, numbers, style, label in drawing.shapes:
         inner += _shape(filled, shape, numbers, style, label)
     attributes = (
@@ -426,8 +430,6 @@ def _drawing(filled: Filled, drawing: Drawing) -> str:
         + " "
         + str(drawing.height)
         + '" role="img" aria-labelledby="'
-        + id
-        + "-title "
         + id
         + '-desc"'
     )

@@ -1,18 +1,20 @@
 """The list of jobs, and one job from top to bottom: frames; what stands in them is the page script's."""
 
 from webapp.catalogue import Context
-from webapp.log_page import STATES, recorded, version_pattern
+from webapp.log_page import STATES, recorded, store_said, version_pattern
 from webapp.markup import tag
 from webapp.truck_page import demo
 from webapp.wording import Wording
 
 STATUSES = ("open", "closed")
+LISTS = ("make-safe", "hot-work", "shock", "lone-worker", "clothing")  # a job may lead to these
+TICKED = ("ticked", "last", "not-ticked")
 
 
 def jobs(context: Context) -> str:
     """Return what stands inside <main> of the list of jobs."""
     words = Wording(context)
-    out = tag("h1", words("jobs.title")) + tag("p", words("log.no-script"), "data-no-log")
+    out = tag("h1", words("jobs.title")) + tag("p", words("log.no-script"), "data-no-log") + store_said(words)
     new = tag("a", words("jobs.new"), 'class="action" href="job"')
     truck = tag("a", words("jobs.truck"), 'class="action" href="truck"')
     out += tag("p", new + truck, 'class="row-of-buttons"')
@@ -61,14 +63,16 @@ def work(context: Context) -> str:
     inner += tag("p", "", 'class="number words" data-shown') + tag(
         "p", words("caution.decides"), 'class="caution" data-decides'
     )
-    inner += tag("div", "", "data-cards") + tag("div", "", "data-price-cards") + _entries(words)
-    inner += tag("div", "", "data-photos") + _end(words)
+    inner += tag("div", "", "data-cards") + _ticks(words) + _fire_watch(words)
+    inner += tag("div", "", "data-price-cards") + _entries(words)
+    inner += tag("div", "", "data-photos") + _photographing(words) + _end(words)
     older = tag("summary", words("work.older")) + version_pattern(words) + tag("div", "", "data-versions")
     inner += tag("details", older, "data-history hidden") + tag("template", _labels(words), "data-labels")
     given = words.given(("gone", "deleted", "asking", "kept", "closed"), "work.")
     given += words.given(("leading", "beside", "older"), "entry.") + words.given(("newer",), "log.")
+    given += words.given(TICKED, "ticks.") + words.given(("photo", "elsewhere"), "photos.")
     back = tag("p", tag("a", words("work.back"), 'href="jobs"'))
-    return out + back + tag("div", inner, "data-work hidden" + given)
+    return out + store_said(words) + back + tag("div", inner, "data-work hidden" + given)
 
 
 def _actions(words: Wording) -> str:
@@ -85,6 +89,39 @@ def _end(words: Wording) -> str:
     for name in ("close", "reopen", "delete", "undo-delete"):
         out += tag("button", words("work." + name), 'type="button" class="quiet" data-' + name)
     return tag("p", _links(words, ("again",)) + out, 'class="row-of-buttons"')
+
+
+def _ticks(words: Wording) -> str:
+    """Return where it stands how much of each list was ticked, when, and what was not."""
+    given = words.given(TICKED + ("none", "when", "open-list"), "ticks.")
+    inner = tag("h2", words("ticks.title")) + tag("div", "", "data-lists") + tag("p", words("ticks.note"))
+    return tag("section", inner, "data-ticks hidden" + given)
+
+
+def _fire_watch(words: Wording) -> str:
+    """Return the job's fire watch: until when by the clock, since what, and what the number does not know."""
+    out = tag("h2", words("watch.title")) + tag("p", "", "data-watch-length")
+    out += tag(
+        "p",
+        "",
+        'class="number words" role="status" data-watch-until' + words.given(("until", "none"), "watch."),
+    )
+    out += tag("p", "", 'class="clock" role="timer" data-watch-left')
+    out += tag("p", "", "data-watch-since" + words.given(("weld", "tap"), "watch."))
+    out += tag("p", words("hot-work.over"), 'class="caution" data-watch-over hidden')
+    out += tag("p", words("watch.unknown"), "data-watch-unknown hidden")
+    now = tag("button", words("watch.now"), 'type="button" data-watch-now hidden')
+    out += tag("p", now, 'class="row-of-buttons"')
+    cautions = ("watch.again", "hot-work.caution.hidden", "hot-work.caution.longer", "countdown.alarm")
+    out += tag("div", tag("ul", "".join([tag("li", words(id)) for id in cautions])), 'class="cautions"')
+    return tag("section", out + tag("div", "", "data-watch-sources"), "data-fire-watch hidden")
+
+
+def _photographing(words: Wording) -> str:
+    box = tag("label", words("record.photo"), 'for="job-photo"')
+    box += '<input id="job-photo" type="file" accept="image/*" multiple>'
+    said = 'role="status"' + words.given(("saved", "full", "refused"), "photos.")
+    return tag("div", tag("div", box, 'class="field"') + tag("p", "", said), "data-photographing hidden")
 
 
 def _versions_beside(words: Wording) -> str:
@@ -114,4 +151,8 @@ def _labels(words: Wording) -> str:
         labels += tag("li", words(id), 'data-label="' + label + '"')
     for status in STATUSES:
         labels += tag("li", words("jobs.state." + status), 'data-label="status.' + status + '"')
+    for name in LISTS:
+        labels += tag("li", words(name + ".title"), 'data-label="ticks.' + name + '"')
+    for end in ("from", "until"):
+        labels += tag("li", words("watch.label." + end), 'data-label="watch.' + end + '"')
     return tag("ul", labels)

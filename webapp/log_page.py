@@ -90,7 +90,7 @@ def entry(context: Context) -> str:
     words = Wording(context)
     pattern = version_pattern(words)
     given = words.given(("leading", "beside", "older", "deleted", "gone"), "entry.") + words.given(("newer",), "log.")
-    given += words.given(("mark",), "demo.")
+    given += words.given(("mark",), "demo.") + words.given(("photo", "elsewhere"), "photos.")
     labels = ""
     for label, id in recorded("weld-entry"):
         labels += tag("li", words(id), 'data-label="' + label + '"')
@@ -98,12 +98,17 @@ def entry(context: Context) -> str:
     actions += tag("a", words("log.repeat"), 'class="action" data-repeat')
     actions += tag("button", words("entry.delete"), 'type="button" class="quiet" data-delete')
     actions += tag("button", words("entry.undo"), 'type="button" class="quiet" data-undo-delete hidden')
-    out = tag("h1", words("entry.title")) + tag("p", words("log.no-script"), "data-no-log")
+    out = tag("h1", words("entry.title")) + tag("p", words("log.no-script"), "data-no-log") + store_said(words)
     out += tag("p", tag("a", words("entry.back"), 'href="log"'))
     inner = pattern + tag("p", "", 'role="status" data-said') + tag("p", actions, 'class="row-of-buttons"')
     inner += tag("div", "", "data-photos") + tag("div", "", "data-versions")
     inner += tag("ul", labels, "data-labels hidden")
     return out + tag("div", inner, "data-entry hidden" + given)
+
+
+def store_said(words: Wording) -> str:
+    """Return where a page says that the phone's own store does not open."""
+    return tag("p", "", 'role="status" data-store-said="' + words("log.reason.store") + '"')
 
 
 def version_pattern(words: Wording) -> str:

@@ -3,6 +3,8 @@
 from calculators.contract import Choice, Field, Rows
 from webapp import shelf
 from webapp.catalogue import Context
+from webapp.jobs_page import LISTS
+from webapp.log_page import store_said
 from webapp.markup import tag
 from webapp.truck_page import factors
 from webapp.wording import Wording
@@ -14,13 +16,17 @@ WORDS = (
     + ("demo", "date", "call", "joints", "welds", "welds.none", "used.wire", "used.gas", "not-done", "not-done.none")
     + ("procedure", "expired", "no-date", "sign.sheet", "sign.quote", "signature", "signed", "changed", "line.customer")
     + ("line.name", "line.day", "line.welder", "no-price", "quote.note", "record", "build", "not-sent", "sent", "page")
+    + ("ticks.not", "ticks.none", "watch", "photos")
 )
+# What is said elsewhere in the same words.
+_SHARED = ("ticks.ticked", "ticks.note", "photos.photo", "photos.elsewhere")
 
 
 def paper(context: Context) -> str:
     """Return what stands inside <main> of a job's paper."""
     words = Wording(context)
     out = tag("h1", words("paper.title")) + tag("p", words("log.no-script"), "data-no-log")
+    out += store_said(words)
     kinds = ""
     for kind in KINDS:
         kinds += tag("button", words("paper." + kind), 'type="button" data-kind="' + kind + '" aria-pressed="false"')
@@ -54,12 +60,17 @@ def _labels(words: Wording) -> str:
     out = ""
     for name in WORDS:
         out += tag("li", words("paper." + name), 'data-label="paper.' + name + '"')
+    for name in _SHARED:
+        out += tag("li", words(name), 'data-label="paper.' + name + '"')
     for name in ("job", "weld-entry"):
         calculator = shelf.calculator(name)
         if calculator is not None:
             for field in calculator.fields:
                 if field.name not in calculator.machine:
                     out += _label(words, name, field)
+    for name in LISTS:
+        out += tag("li", words(name + ".title"), 'data-label="ticks.' + name + '"')
+    out += tag("li", words("watch.title"), 'data-label="watch"')
     for id in ("entry.field.welded_at", "entry.field.shown", "entry.field.shown_verdict"):
         out += tag("li", words(id), 'data-label="weld-entry.' + id.rpartition(".")[2] + '"')
     return out

@@ -2,6 +2,7 @@
 
 from calculators import numerals, units
 from webapp.catalogue import Context
+from webapp.log_page import store_said
 from webapp.markup import tag
 from webapp.wording import Wording
 
@@ -14,7 +15,7 @@ def truck(context: Context) -> str:
     """Return what stands inside <main> of the truck's page."""
     words = Wording(context)
     out = tag("h1", words("truck.title")) + tag("p", words("truck.lead"))
-    out += tag("p", words("log.no-script"), "data-no-log")
+    out += tag("p", words("log.no-script"), "data-no-log") + store_said(words)
     new = tag("a", words("truck.new"), 'class="action" href="stock"')
     jobs = tag("a", words("truck.jobs"), 'class="action" href="jobs"')
     out += tag("p", new + jobs, 'class="row-of-buttons"')

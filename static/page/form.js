@@ -8,7 +8,7 @@ import { offerFixes } from './fixed.js';
 import { watchKeptBoxes } from './kept-box.js';
 import { offerKeeping, watchMachines } from './machines.js';
 import { followed, inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
-import { inputsName, purpose } from './opened.js';
+import { inputsName, openedFor, purpose } from './opened.js';
 import { watchTicks } from './ticks.js';
 import { watchTimers } from './timer.js';
 
@@ -82,7 +82,7 @@ export function watchForm(form) {
   keepClearOfBar(form, answer);
   watchClear(form, ask);
   watchTimers(form, fill);
-  watchTicks(answer, calculator);
+  if (!openedFor().job) watchTicks(answer, calculator); // a job's own: records/job-ticks.js
   watchCountdown(answer, calculator);
   offerCopy(answer);
   offerKeeping(answer);

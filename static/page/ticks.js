@@ -33,8 +33,17 @@ export function withTick(ticks, id, on, now) {
 /** A day and a time as the reader writes them. @param {number} at */
 export const clockTime = at => new Date(at).toLocaleString(document.documentElement.lang, { weekday: 'short', hour: '2-digit', minute: '2-digit' });
 
-/** Watch the boxes of every checklist that this answer region will ever show. @param {HTMLElement} answer @param {string} calculator */
-export function watchTicks(answer, calculator) {
+/**
+ * Where ticks are kept: on the phone by calculator, or with a job (records/job-ticks.js). A job's say so, and are not all
+ * taken away at once; a closed job's stand.
+ * @typedef {{ of: () => Ticks, put: (ticks: Ticks) => void, tell?: (word: 'kept' | 'closed') => void, closed?: boolean }} Kept
+ */
+
+/**
+ * Watch the boxes of every checklist that this answer region will ever show.
+ * @param {HTMLElement} answer @param {string} calculator @param {Kept} [kept] @returns {() => void} what shows them as they are kept
+ */
+export function watchTicks(answer, calculator, kept = { of: () => ticksOf(calculator), put: ticks => keepTicks(calculator, ticks) }) {
   /** @type {Ticks | undefined} */
   let cleared;
 
@@ -42,23 +51,25 @@ export function watchTicks(answer, calculator) {
     const list = answer.querySelector('[data-checklist]');
     const [count, clear, undo] = ['[data-done]', '[data-untick]', '[data-retick]'].map(which => list?.querySelector(which));
     if (!list || !(count instanceof HTMLElement && clear instanceof HTMLElement && undo instanceof HTMLElement)) return;
-    const ticks = ticksOf(calculator);
+    const ticks = kept.of();
     let done = 0;
     for (const box of boxes(list)) {
+      box.disabled = Boolean(kept.closed);
       box.checked = ticks.ids.includes(box.dataset.tick ?? '');
       done += Number(box.checked);
     }
     const since = ticks.ids.length ? `. ${(count.dataset.since ?? '').replace('{when}', clockTime(ticks.since))}` : '';
     count.textContent = (count.dataset.done ?? '').replace('{done}', String(done)) + since;
     count.hidden = false;
-    clear.hidden = !ticks.ids.length;
+    clear.hidden = !ticks.ids.length || Boolean(kept.tell);
     undo.hidden = !cleared;
+    kept.tell?.(kept.closed ? 'closed' : 'kept');
   };
 
   answer.addEventListener('change', event => {
     const box = event.target;
     if (!(box instanceof HTMLInputElement && box.dataset.tick)) return;
-    keepTicks(calculator, withTick(ticksOf(calculator), box.dataset.tick, box.checked, Date.now()));
+    kept.put(withTick(kept.of(), box.dataset.tick, box.checked, Date.now()));
     cleared = undefined;
     show();
   });
@@ -66,15 +77,19 @@ export function watchTicks(answer, calculator) {
     const button = event.target instanceof Element ? event.target.closest('[data-untick], [data-retick]') : null;
     if (!(button instanceof HTMLElement)) return;
     const back = 'retick' in button.dataset;
-    const before = back ? cleared : ticksOf(calculator);
-    keepTicks(calculator, back && before ? before : { since: 0, ids: [] });
+    const before = back ? cleared : kept.of();
+    kept.put(back && before ? before : { since: 0, ids: [] });
     cleared = back ? undefined : before;
     show();
     const next = answer.querySelector(back ? '[data-untick]' : '[data-retick]');
     if (next instanceof HTMLElement) next.focus(); // a keyboard's place is not on what is gone
   });
   document.addEventListener('htmx:after:swap', show);
+  // What was ticked before anybody listened counts too.
+  const early = kept.closed ? [] : boxes(answer).filter(each => each.checked);
+  if (early.length) kept.put(early.reduce((ticks, each) => withTick(ticks, each.dataset.tick ?? '', true, Date.now()), kept.of()));
   show();
+  return show;
 }
 
 /** @param {Element} list */

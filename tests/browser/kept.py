@@ -56,3 +56,9 @@ def lying_on(page: Page) -> dict[str, Any]:
           };
         })"""
     )
+
+
+def fields(revision: Record) -> dict[str, str]:
+    """Return what the fields of a revision say."""
+    found: dict[str, str] = json.loads(revision["body"])["fields"]
+    return found

@@ -1,5 +1,6 @@
 """The weld log as a welder keeps it: with no signal, corrected, sent to the crew's server, on two phones at once."""
 
+import base64
 import datetime
 import json
 from collections.abc import Callable
@@ -9,7 +10,9 @@ from urllib.parse import urlencode
 import pytest
 from playwright.sync_api import BrowserContext, Dialog, Page, expect
 
-from tests.browser.driving import NoSignal, Server, Watch, open_profile, visit, wait_until_carried
+from tests.browser import kept
+from tests.browser.driving import ROOT, NoSignal, Server, Watch, open_profile, visit, wait_until_carried
+from tests.browser.known import KNOWN
 from webapp import devices
 from webapp.store import Store
 
@@ -388,17 +391,26 @@ def test_f19_whether_the_browser_promises_to_keep_it_is_told_as_it_is(phone: Bro
 def test_an_export_is_taken_in_on_another_phone_byte_for_byte(new_phone, server: Server, tmp_path: Path):
     page = visit(new_phone(), server.address)
     keep(page, server.address, notes="caf\u00e9 \U0001f525")
-    keep(page, server.address, weld_pass="cap")
+    page.goto(server.address + KNOWN["weld-entry"].address("weld-entry"))
+    page.locator("#record-photo").set_input_files(ROOT / "static" / "icon-180.png")
+    page.get_by_role("button", name="Keep in the log").tap()
+    page.get_by_text("Kept on this phone.").wait_for()
+    ticked = json.dumps(["Before", ["lock", "Locked out", "2026-05-01T08:00:00.000Z"], ["chock", "Chocked", ""]])
+    job = {"title": "Yard gate", "ticks.make-safe": ticked, "watch.from": "2026-05-01T08:00:00.000Z"}
+    stock = {"item": "spool", "name": "cap rack", "spool_left": "10 lb"}
+    kept.put(page, server.address, tmp_path, kept.record("job", job), kept.record("stock", stock))
     rows(page, server.address, 2)
     with page.expect_download() as download:
         page.get_by_role("button", name="Export everything").tap()
     download.value.save_as(tmp_path / "log.json")
     exported = json.loads((tmp_path / "log.json").read_text("utf-8"))
-    assert len(exported["revisions"]) == 2
+    assert len(exported["revisions"]) == 4
+    photo = base64.b64encode((ROOT / "static" / "icon-180.png").read_bytes()).decode()
+    assert [each["base64"] for each in exported["photos"]] == [photo]
     other = visit(new_phone(), server.address + "log")
     other.get_by_text("Nothing here yet.").wait_for()
     other.locator("[data-import]").set_input_files(tmp_path / "log.json")
-    other.get_by_text("2 taken in").wait_for()
+    other.get_by_text("4 taken in").wait_for()
     assert len(rows(other, server.address, 2)) == 2
     with other.expect_download() as again:
         other.get_by_role("button", name="Export everything").tap()

@@ -274,6 +274,8 @@ def test_f16_a_store_held_by_another_tab_is_told_and_used_once_it_is_free(phone:
     newer.add_init_script(NEWER + STORE)
     newer.goto(server.address + "log")
     newer.locator("[data-exchange]", has_text=CANNOT_OPEN).wait_for()
+    newer.goto(server.address + "entry#00000000-0000-4000-8000-000000000000")
+    newer.locator("[data-store-said]", has_text=CANNOT_OPEN).wait_for()
     fill_in(newer, server.address, joint="held")
     newer.get_by_role("button", name="Keep in the log").tap()
     newer.get_by_text(REFUSED + " Close the other tabs").wait_for()

@@ -4,14 +4,15 @@ import { photo, revisionsOf, rowOf } from './database.js';
 import { formAddress, repeatAddress, shownTime } from './log-page.js';
 import { bodyOf, heads } from './revision.js';
 import { save } from './database.js';
-import { exchangeNow } from './sending.js';
+import { inWords, listOf } from './job-ticks.js';
+import { cannotOpen, exchangeNow } from './sending.js';
 
 /** @typedef {import('./revision.js').Revision} Revision */
 
 export function showEntry() {
   const shown = document.querySelector('[data-entry]');
   if (!(shown instanceof HTMLElement)) return;
-  window.addEventListener('hashchange', () => show(shown));
+  window.addEventListener('hashchange', () => show(shown).catch(cannotOpen));
   const remove = /** @type {HTMLButtonElement} */ (shown.querySelector('[data-delete]'));
   const undo = /** @type {HTMLButtonElement} */ (shown.querySelector('[data-undo-delete]'));
   /** @param {boolean} deleted */
@@ -24,9 +25,9 @@ export function showEntry() {
     await show(shown);
     exchangeNow();
   };
-  remove.addEventListener('click', () => change(true));
-  undo.addEventListener('click', () => change(false));
-  show(shown);
+  remove.addEventListener('click', () => change(true).catch(cannotOpen));
+  undo.addEventListener('click', () => change(false).catch(cannotOpen));
+  show(shown).catch(cannotOpen);
 }
 
 /** @param {HTMLElement} shown */
@@ -57,18 +58,22 @@ async function show(shown) {
   const heading = new Map(found.map((each, place) => [each.rev, place ? shown.dataset.beside : shown.dataset.leading]));
   const order = [...found, ...all.filter(each => !heading.has(each.rev)).reverse()];
   list.append(...order.map(each => version(shown, each, heading.get(each.rev) ?? shown.dataset.older ?? '', found)));
-  await showPhotos(/** @type {HTMLElement} */ (shown.querySelector('[data-photos]')), row.fields.photos ?? '');
+  await showPhotos(/** @type {HTMLElement} */ (shown.querySelector('[data-photos]')), row.fields.photos ?? '', shown.dataset);
 }
 
 /** Kept for a script, and nothing that a reader could read. */
 const NOT_FOR_EYES = ['photos', 'job_id', 'spool', 'cylinder', 'signature', 'copied_from', 'demo', 'units'];
-const TIMES = ['welded_at', 'closed_at', 'counted_at', 'signed_at'];
+const TIMES = ['welded_at', 'closed_at', 'counted_at', 'signed_at', 'watch.from', 'watch.until'];
 
 /** What of a record is shown line by line. @param {string} name */
 export const isForEyes = name => !NOT_FOR_EYES.includes(name) && !name.startsWith('card_');
 
 /** A field's text as it is read: what was chosen in words, a time as a clock says it. @param {HTMLElement} shown @param {string} name @param {string} text */
-export const readable = (shown, name, text) => (TIMES.includes(name) ? shownTime(text) : (labelOf(shown, `${name}.${text}`) ?? text));
+export function readable(shown, name, text) {
+  if (TIMES.includes(name)) return shownTime(text);
+  const list = name.startsWith('ticks.') ? listOf({ [name]: text }, name.slice('ticks.'.length)) : undefined;
+  return list ? inWords(list, shown.dataset) : (labelOf(shown, `${name}.${text}`) ?? text);
+}
 
 /** @param {HTMLElement} shown @param {Revision} revision @param {string} words @param {Revision[]} beside */
 export function version(shown, revision, words, beside) {
@@ -89,9 +94,13 @@ export function version(shown, revision, words, beside) {
   }
   take.hidden = beside.length < 2 || !beside.includes(revision);
   take.addEventListener('click', async () => {
-    await save({ id: revision.id, parents: beside.map(each => each.rev), body: revision.body });
-    await show(shown);
-    exchangeNow();
+    try {
+      await save({ id: revision.id, parents: beside.map(each => each.rev), body: revision.body });
+      await show(shown);
+      exchangeNow();
+    } catch {
+      cannotOpen();
+    }
   });
   return made;
 }
@@ -105,15 +114,20 @@ export function labelOf(shown, name) {
   return found && rest && !rest.includes('.') ? `${found} ${number}` : (found ?? undefined);
 }
 
-/** @param {HTMLElement} place @param {string} names */
-export async function showPhotos(place, names) {
-  place.replaceChildren();
-  for (const name of names.split(' ').filter(Boolean)) {
-    const blob = await photo(name);
-    if (!blob) continue;
+/** Photos stay on the phone that took them: another one says how many there are. @param {HTMLElement} place @param {string} names @param {DOMStringMap} words */
+export async function showPhotos(place, names, words) {
+  const asked = names.split(' ').filter(Boolean);
+  const found = await Promise.all(asked.map(name => photo(name)));
+  const images = found.flatMap((blob, at) => {
+    if (!blob) return [];
     const image = document.createElement('img');
     image.src = URL.createObjectURL(blob);
-    image.alt = '';
-    place.append(image);
-  }
+    image.alt = (words.photo ?? '').replace('#', String(at + 1));
+    return [image];
+  });
+  place.replaceChildren(...images);
+  if (images.length === asked.length) return;
+  const elsewhere = document.createElement('p');
+  elsewhere.textContent = (words.elsewhere ?? '').replace('#', String(asked.length - images.length));
+  place.append(elsewhere);
 }

@@ -11,12 +11,13 @@ import { warm } from './database.js';
 import { keepDrafts } from './drafts.js';
 import { offerDemo } from './demo.js';
 import { showEntry } from './entry-page.js';
+import { offerTicks } from './job-ticks.js';
 import { showJobs } from './jobs-page.js';
 import { offerLastTime } from './last-time.js';
 import { firstRows, showLog } from './log-page.js';
 import { showPaper } from './paper-page.js';
 import { offerRecord } from './recording.js';
-import { exchangeNow } from './sending.js';
+import { exchangeNow, reason, whenExchanged } from './sending.js';
 import { offerPairs } from './pairs.js';
 import { openSoftly } from './softly.js';
 import { offerStock } from './stock-choice.js';
@@ -44,6 +45,7 @@ const show = async first => {
   // Where the phone's store does not open, keeping says so; what it would have offered is left out.
   offerStock().catch(() => {});
   offerJob().catch(() => {});
+  offerTicks().catch(() => {});
   offerRecord();
   keepDrafts();
   offerLastTime().catch(() => {});
@@ -59,7 +61,15 @@ const exchange = () => {
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && exchangeNow());
 };
 
+/** On every page of records but the log, which says more. */
+const sayStore = () => {
+  for (const said of document.querySelectorAll('[data-store-said]')) {
+    if (said instanceof HTMLElement) said.textContent = reason === 'store' ? (said.dataset.storeSaid ?? '') : '';
+  }
+};
+
 const begin = async () => {
+  whenExchanged(sayStore);
   document.addEventListener('htmx:after:swap', offerRecord);
   openSoftly({ ask: firstRows, show, then: exchange });
   offerPairs();

@@ -1,7 +1,7 @@
 // @ts-check
 // The page that a job is printed, signed and shared from.
 import { keep, recall } from '../memory.js';
-import { revisionsOf, rowOf, save, since, waitingAmong } from './database.js';
+import { photo, revisionsOf, rowOf, save, since, waitingAmong } from './database.js';
 import { shownTime } from './log-page.js';
 import { paperOf } from './paper.js';
 import { signedOn } from './paper-facts.js';
@@ -49,9 +49,10 @@ export function showPaper() {
     if (!job) return part('[data-sheet]').replaceChildren();
     if (job.row.versions > 1) said.textContent = said.dataset.versions ?? '';
     draw();
-    const sketches = await sketchesOf(job);
-    if (!sketches.length) return;
-    job.sketches = sketches;
+    const shownJob = job;
+    const [photos, sketches] = await Promise.all([photosOf(shownJob), sketchesOf(shownJob)]);
+    if (job !== shownJob || !(photos.length || sketches.length)) return;
+    Object.assign(job, { photos, sketches });
     draw();
   };
   for (const button of kinds) {
@@ -65,8 +66,8 @@ export function showPaper() {
     draw();
   });
   part('[data-print]').addEventListener('click', () => window.print());
-  part('[data-share]').addEventListener('click', () => {
-    if (job) share(document.title, fileOf(part('[data-sheet]'), document.title, pageRule(job)));
+  part('[data-share]').addEventListener('click', async () => {
+    if (job) share(document.title, await withPhotos(fileOf(part('[data-sheet]'), document.title, pageRule(job))));
   });
   watchSigning(shown, () => ({ job, on: signedOn(kind) }), fresh);
   window.addEventListener('hashchange', () => fresh().catch(cannotOpen));
@@ -89,7 +90,7 @@ async function read(shown, id) {
   const build = (leading && bodyOf(leading)?.build) ?? '';
   const where = row.fields.demo ? word('demo') : waits ? word('not-sent') : word('sent');
   const foot = [`${word('record')} ${row.id.slice(0, 8)}`, row.rev.slice(0, 10), shownTime(leading?.saved_at ?? row.at), `${word('build')} ${build}`, where].join(' \u00b7 ');
-  return { row, all, entries, sketches: [], letterhead: '', now: new Date(), word, label, factors: shown.dataset, foot };
+  return { row, all, entries, sketches: [], photos: [], letterhead: '', now: new Date(), word, label, factors: shown.dataset, foot };
 }
 
 /** The joints as the book draws them, for a paper that has them typed; without the book's Python, none. @param {Job} job @returns {Promise<Element[]>} */
@@ -102,6 +103,34 @@ async function sketchesOf(job) {
   } catch {
     return [];
   }
+}
+
+/** What the addresses of photos on this page stand for. @type {Map<string, Blob>} */
+const blobs = new Map();
+
+/** The photos of it that are on this phone. @param {Job} job */
+async function photosOf(job) {
+  for (const address of blobs.keys()) URL.revokeObjectURL(address);
+  blobs.clear();
+  const found = await Promise.all((job.row.fields.photos ?? '').split(' ').filter(Boolean).map(name => photo(name)));
+  for (const each of found) if (each) blobs.set(URL.createObjectURL(each), each);
+  return [...blobs.keys()];
+}
+
+/** A page's text with the photos in it, for a file that has to stand alone. @param {string} html */
+async function withPhotos(html) {
+  let text = html;
+  for (const [address, blob] of blobs) {
+    if (!text.includes(address)) continue;
+    const data = await new Promise((done, fail) => {
+      const reader = new FileReader();
+      reader.onload = () => done(String(reader.result));
+      reader.onerror = fail;
+      reader.readAsDataURL(blob);
+    });
+    text = text.replace(address, () => data);
+  }
+  return text;
 }
 
 /** What stands at the foot of each page, where the browser prints such. @param {Job} job */

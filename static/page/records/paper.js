@@ -1,17 +1,19 @@
 // @ts-check
 // A job on paper: the sheet, the quote, the invoice, all from what its record keeps, built as text alone.
+import { listsOf, stand, tickedAt } from './job-ticks.js';
 import { shownTime } from './log-page.js';
 import { changedSinceSigned, dayOf, signedOn } from './paper-facts.js';
 import { drawn, strokesOf } from './signature.js';
 import { amountOf, shownAmount } from './stock.js';
 import { cardsOf } from './typed.js';
+import { watchTime } from './work-site.js';
 
 /** @typedef {import('./database.js').Row} Row */
 /** @typedef {'sheet' | 'quote' | 'invoice'} Kind */
 /**
- * @typedef {{ row: Row, all: import('./revision.js').Revision[], entries: Row[], sketches: Element[], letterhead: string,
+ * @typedef {{ row: Row, all: import('./revision.js').Revision[], entries: Row[], sketches: Element[], photos: string[], letterhead: string,
  *   now: Date, word: (id: string) => string, label: (id: string) => string | undefined, factors: DOMStringMap, foot: string }} Job
- *   `word` gives a sentence of the paper, `label` what a field or an option is called, if it has a name here
+ *   `photos` are addresses of the page's own; `word` gives a sentence of the paper, `label` what a field or an option is called, if it has a name here
  */
 /** @typedef {string | Node} Part */
 
@@ -86,7 +88,10 @@ function sheet(job) {
     joints(job),
     job.sketches.length ? element('div', job.sketches, 'sketches') : undefined,
     element('div', [...(told ? [told] : []), ...cards.map(card => table(card.heading, [], card.lines.map(([, label, value]) => [label, value])))], 'cards'),
+    ...ticked(job),
+    watched(job),
     welds(job),
+    photos(job),
     element('section', [element('h3', [word('not-done')]), element('p', [fields.not_done || word('not-done.none')])]),
     procedure(job),
     signed(job, 'sheet'),
@@ -132,6 +137,42 @@ function joints({ row: { fields }, label, word }) {
     }),
   );
   return rows.length ? table(word('joints'), OF_JOINT.map(each => label(`job.${each}`) ?? each), rows) : undefined;
+}
+
+/** What was ticked of each list, and what was not. @param {Job} job */
+function ticked({ row: { fields }, word, label }) {
+  const lists = listsOf(fields);
+  const called = (/** @type {string} */ name) => label(`ticks.${name}`) ?? name;
+  const missing = ['make-safe', 'hot-work'].filter(name => !lists.some(each => each.name === name));
+  const none = missing.length ? [element('p', [word('ticks.none').replace('#', () => missing.map(called).join(', '))])] : [];
+  const tables = lists.map(list => {
+    const { done, all } = stand(list);
+    const heading = `${called(list.name)}: ${word('ticks.ticked').replace('#', String(done)).replace('#', String(all))}`;
+    return table(heading, [], list.items.map(([, what, at]) => [what, at ? tickedAt(at) : word('ticks.not')]), row => row[1] === word('ticks.not'));
+  });
+  return [element('section', [...tables, ...none, element('p', [word('ticks.note')])], 'ticked')];
+}
+
+/** Until when the fire watch was to last. @param {Job} job */
+function watched({ row, entries, word }) {
+  const watch = watchTime(row.fields, entries[0]?.at ?? '');
+  if (!watch) return undefined;
+  const [start, end] = [watch.start, watch.end].map(each => shownTime(new Date(each).toISOString()));
+  return element('p', [word('watch').replace('#', () => end ?? '').replace('#', () => start ?? '')]);
+}
+
+/** @param {Job} job */
+function photos({ row: { fields }, photos: found, word }) {
+  const count = (fields.photos ?? '').split(' ').filter(Boolean).length;
+  if (!count) return undefined;
+  const images = found.map((address, at) => {
+    const image = document.createElement('img');
+    image.src = address;
+    image.alt = word('photos.photo').replace('#', String(at + 1));
+    return image;
+  });
+  const elsewhere = count > found.length ? [element('p', [word('photos.elsewhere').replace('#', String(count - found.length))])] : [];
+  return element('section', [element('h3', [word('photos')]), element('div', images, 'photos'), ...elsewhere]);
 }
 
 /** @param {Job} job */
@@ -190,6 +231,8 @@ function signed(job, kind) {
 
 /** @param {Job} job @param {string} name */
 function changedName(job, name) {
+  const ofSite = job.label(name.startsWith('watch.') ? 'watch' : name);
+  if (/^(ticks|watch)\./.test(name)) return ofSite ?? name;
   const [card] = name.startsWith('card_') ? cardsOf({ [name]: job.row.fields[name] ?? '' }) : [];
   return card?.heading || (job.label(`job.${name.replace(/^joints-\d+-/, '')}`) ?? name);
 }

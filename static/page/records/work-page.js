@@ -9,6 +9,7 @@ import { changeItem } from './recording.js';
 import { SCHEMA, bodyOf, bodyText, heads } from './revision.js';
 import { cannotOpen, exchangeNow } from './sending.js';
 import { cardsOf, cardsShown, changes, isShown, typedOf } from './typed.js';
+import { FireWatch, paintTicks, watchFields, watchPhotos } from './work-site.js';
 
 /** @typedef {import('./revision.js').Revision} Revision */
 /** @typedef {import('./database.js').Row} Row */
@@ -34,6 +35,7 @@ class Work {
     this.onward = {};
     /** @type {Row | undefined} */
     this.last = undefined;
+    this.fire = new FireWatch(this.part('[data-fire-watch]'), () => this.draw());
   }
 
   /** @template {Element} T @param {string} selector @returns {T} */
@@ -45,11 +47,13 @@ class Work {
     window.addEventListener('hashchange', () => this.show());
     /** @param {string} name @param {() => Promise<unknown>} work */
     const on = (name, work) => this.part(`[data-${name}]`).addEventListener('click', () => work().catch(cannotOpen));
-    on('close', () => this.change(fields => ({ ...without(fields, this.live), ...this.live, status: 'closed', closed_at: new Date().toISOString() })));
+    on('close', () => this.change(fields => ({ ...without(fields, this.live), ...this.live, ...watchFields(this.fire.time()), status: 'closed', closed_at: new Date().toISOString() })));
     on('reopen', () => this.change(fields => ({ ...fields, status: 'open', closed_at: '' })));
     on('delete', () => this.change(fields => fields, true));
     on('undo-delete', () => this.change(fields => fields, false));
     on('more', () => this.addEntries());
+    on('watch-now', () => this.fire.now());
+    watchPhotos(this.part('[data-photographing]'), idShown, () => this.draw());
     this.part('[data-history]').addEventListener('toggle', () => this.showHistory().catch(cannotOpen));
     this.show();
   }
@@ -84,7 +88,10 @@ class Work {
     this.onward = {};
     this.last = undefined;
     this.paint(known);
+    this.fire.start(known);
+    this.part('[data-ticks]').toggleAttribute('hidden', !known);
     if (!known) return;
+    this.paintLists(known);
     this.part('[data-entries]').replaceChildren();
     const asking = known.deleted || known.newer || known.fields.status === 'closed' ? undefined : this.workOut(known, turn);
     const all = await revisionsOf(id);
@@ -94,7 +101,7 @@ class Work {
     const [waits] = await waitingAmong([known]);
     const state = /** @type {HTMLElement} */ (this.part('.state'));
     if (turn === this.turn) state.textContent = stateOf(state, known, waits);
-    await showPhotos(this.part('[data-photos]'), known.fields.photos ?? '');
+    await showPhotos(this.part('[data-photos]'), known.fields.photos ?? '', this.shown.dataset);
     await asking;
   }
 
@@ -111,7 +118,7 @@ class Work {
     only('reopen', isOpen && isClosed);
     only('delete', Boolean(known && !known.deleted));
     only('undo-delete', Boolean(known?.deleted));
-    only('passes', isOpen && !isClosed);
+    only('passes photographing', isOpen && !isClosed);
     only('different two moved history', false);
     only('decides', true);
     // The demo's jobs are nobody's work, and it goes away without a trace.
@@ -128,6 +135,12 @@ class Work {
     this.paintCards('[data-price-cards]', cardsOf(ofPart(fields, PRICE)));
     this.part('[data-cards]').setAttribute('data-worked-out', isOpen && !isClosed ? 'no' : 'kept');
     if (known) this.setLinks(known);
+  }
+
+  /** @param {Row} known */
+  paintLists(known) {
+    const called = (/** @type {string} */ name) => labelOf(this.shown, `ticks.${name}`) ?? name;
+    paintTicks(this.part('[data-ticks]'), known, called, this.part('[data-cards]'));
   }
 
   /** @param {string} selector @param {import('./typed.js').Card[]} cards */
@@ -212,6 +225,13 @@ class Work {
     this.part('[data-decides]').toggleAttribute('hidden', more.some(each => each.matches('.cautions')));
     this.part('[data-shown]').textContent = [...answer.querySelectorAll('.headline .number, .headline .verdict')].map(textOf).join('. ');
     this.setLinks(known);
+    this.paintLists(known);
+    const fire = this.part('[data-cards]').querySelector('[data-line=fire_watch] a')?.getAttribute('href') ?? '';
+    if (fire) {
+      const watch = await asked(fire.split('#')[0] ?? '');
+      if (turn !== this.turn) return;
+      this.fire.take(watch);
+    }
     if (Object.keys(typedOf(known.fields, PRICE)).length) {
       const price = await asked((this.part('[data-price]').getAttribute('href') ?? '').split('#')[0] ?? '');
       if (turn !== this.turn) return;
@@ -300,6 +320,7 @@ class Work {
     this.last = rows.at(-1) ?? this.last;
     this.part('[data-more]').toggleAttribute('hidden', rows.length < A_PAGE);
     this.part('[data-no-entries]').toggleAttribute('hidden', list.childElementCount > 0);
+    if (first) this.fire.last(rows[0]?.at ?? '');
     if (first) await this.sayUsed(rows, turn);
   }
 

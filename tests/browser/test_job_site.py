@@ -45,7 +45,9 @@ def test_ticks_the_watch_and_photos_are_the_job_s_and_stay_as_they_were_when_it_
     page.get_by_role("button", name="Last spark is now").tap()
     page.get_by_text("Counted from the last spark as tapped").wait_for()
     assert re.fullmatch(r"Watch until .+ at least", page.locator("[data-watch-until]").inner_text())
-    assert page.get_by_text("Fire watch: 60").is_visible() and page.get_by_text("The longest one rules").is_visible()
+    page.get_by_text("Fire watch: 60").wait_for()
+    assert page.get_by_text("The longest one rules").is_visible()
+    assert "NFPA 51B" in str(page.locator("[data-watch-sources]").text_content())
     start, end = page.evaluate(
         "([from, until]) => [Date.parse(from), Date.parse(until)]",
         [fields(page, id)[-1]["watch.from"], fields(page, id)[-1]["watch.until"]],

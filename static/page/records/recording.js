@@ -15,6 +15,8 @@ const ASKED_TO_PERSIST = 'asked-to-persist';
 const LONGEST_WAIT_MS = 5000;
 /** What was kept last, what was said of it, and where it can be seen: the answer may be drawn anew right after. */
 let last = { query: '', words: '', id: '' };
+/** The photo that was chosen: the answer is drawn anew, with an empty box, before it is kept. @type {FileList | null} */
+let chosen = null;
 
 const query = () => document.querySelector('#answer a.share')?.getAttribute('href')?.split('?')[1] ?? '';
 const calculatorOf = () => document.querySelector('form[data-calculator]')?.getAttribute('data-calculator') ?? '';
@@ -30,6 +32,9 @@ export function offerRecord() {
   const isPart = partOf(calculatorOf(), offer.dataset.record ?? '') !== '';
   if (isPart && !correct && !job) return; // a part of nothing
   offer.hidden = false;
+  const photo = photoBox(offer);
+  photo?.addEventListener('change', () => (chosen = photo.files));
+  if (photo && chosen?.length) photo.files = chosen;
   if (correct) button.textContent = button.dataset.corrects ?? '';
   showWay(offer, last.query === query() ? last.id : '');
   if (query() === last.query) {
@@ -45,6 +50,9 @@ export function offerRecord() {
     try {
       const asked = query();
       const { versions, id } = await keepRecord(now);
+      chosen = null;
+      const box = photoBox(document.querySelector('[data-record]'));
+      if (box) box.value = '';
       last = { query: asked, words: (versions > 1 ? said.dataset.versions : said.dataset.saved) ?? '', id };
       tell(last.words, true);
       showWay(document.querySelector('[data-record]'), id);
@@ -55,6 +63,9 @@ export function offerRecord() {
     }
   });
 }
+
+/** @param {Element | null} offer @returns {HTMLInputElement | null} */
+const photoBox = offer => offer?.querySelector('input[type=file]') ?? null;
 
 /** @param {string} words @param {boolean} kept */
 function tell(words, kept) {
@@ -132,8 +143,7 @@ async function keepRecord(offer) {
   for (const [field, text] of new URLSearchParams(query())) fields[part + field] = text;
   if (part && said.has('said')) fields[`${part}said`] = said.get('said') ?? '';
   if (!part) await addKept(kind, fields, old, before?.saved_at ?? now.toISOString(), now);
-  const photo = offer.querySelector('input[type=file]');
-  const file = photo instanceof HTMLInputElement ? photo.files?.[0] : undefined;
+  const file = photoBox(offer)?.files?.[0];
   if (file) {
     const photoName = crypto.randomUUID();
     await keepPhoto(photoName, file);

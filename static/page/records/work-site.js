@@ -101,11 +101,13 @@ export class FireWatch {
 
   /** @param {Row | undefined} job */
   start(job) {
+    if (job?.id !== this.job?.id) {
+      this.seconds = undefined;
+      this.welded = '';
+      this.part('watch-length').textContent = '';
+      this.part('watch-sources').replaceChildren();
+    }
     this.job = job;
-    this.seconds = undefined;
-    this.welded = '';
-    this.part('watch-length').textContent = '';
-    this.part('watch-sources').replaceChildren();
     this.paint();
   }
 

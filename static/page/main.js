@@ -15,6 +15,7 @@ const form = document.querySelector('form[data-calculator]');
 if (form instanceof HTMLFormElement) watchForm(form);
 watchLinks();
 showRecent();
+document.addEventListener('page:again', showRecent);
 watchTheme();
 loadRecords();
 watchBack();

@@ -28,6 +28,19 @@ export function openedFor() {
   return { correct: /^\d+-[0-9a-f]{32}$/.test(rev) ? id('correct') : '', rev, job: id('job'), copy: id('copy'), said };
 }
 
+/**
+ * Have something done when another part of the address after the # is asked for, while what shows it is there.
+ * @param {Element} shown @param {() => void} work
+ */
+export function whenHashChanges(shown, work) {
+  const path = location.pathname;
+  const changed = () => {
+    if (!shown.isConnected) window.removeEventListener('hashchange', changed);
+    else if (location.pathname === path) work();
+  };
+  window.addEventListener('hashchange', changed);
+}
+
 /** Under which name a form's inputs are kept: those of a record that is there already must not become the next one's. @param {string} calculator */
 export function inputsName(calculator) {
   const { correct, job } = openedFor();

@@ -24,6 +24,7 @@ function showJobAtHand() {
   const job = jobAtHand();
   const title = link?.querySelector('span');
   if (!(link instanceof HTMLAnchorElement && title && job)) return void delete document.documentElement.dataset.jobAtHand;
+  document.documentElement.dataset.jobAtHand = '';
   link.href = `work#${job.id}`;
   title.textContent = job.title;
 }

@@ -1,5 +1,6 @@
 // @ts-check
 // One entry with all its versions: what stands, what was before, what stands beside it; correct, delete, bring back.
+import { whenHashChanges } from '../opened.js';
 import { photo, revisionsOf, rowOf } from './database.js';
 import { formAddress, repeatAddress, shownTime } from './log-page.js';
 import { bodyOf, heads } from './revision.js';
@@ -12,7 +13,7 @@ import { cannotOpen, exchangeNow } from './sending.js';
 export function showEntry() {
   const shown = document.querySelector('[data-entry]');
   if (!(shown instanceof HTMLElement)) return;
-  window.addEventListener('hashchange', () => show(shown).catch(cannotOpen));
+  whenHashChanges(shown, () => show(shown).catch(cannotOpen));
   const remove = /** @type {HTMLButtonElement} */ (shown.querySelector('[data-delete]'));
   const undo = /** @type {HTMLButtonElement} */ (shown.querySelector('[data-undo-delete]'));
   /** @param {boolean} deleted */

@@ -1,6 +1,8 @@
 // @ts-check
 // The list of jobs: a page at a time from an index, open or closed, found by words; a new one like an old one.
+import { keep, recall } from '../memory.js';
 import { page, pageFound, waitingAmong, wordsIn } from './database.js';
+import { USED } from './load.js';
 import { shownTime } from './log-page.js';
 import { cannotOpen, reason, whenExchanged } from './sending.js';
 import { typedOf } from './typed.js';
@@ -33,7 +35,17 @@ export function stateOf(said, row, waits) {
   return [...parts, row.versions > 1 ? dataset.versions : '', row.newer ? dataset.newer : ''].filter(Boolean).join(' \u00b7 ');
 }
 
-export function showJobs() {
+/** What the list shows first where nothing is looked for. */
+export const firstJobs = () => withWaits(page({ kind: 'job', most: A_SCREEN }));
+
+/** @param {Promise<Row[]>} asked */
+async function withWaits(asked) {
+  const rows = await asked;
+  return { rows, waits: await waitingAmong(rows) };
+}
+
+/** @param {ReturnType<typeof firstJobs>} [early] what was asked for before the frame was there */
+export function showJobs(early) {
   const jobs = document.querySelector('[data-jobs]');
   if (!(jobs instanceof HTMLElement)) return;
   jobs.hidden = false;
@@ -58,13 +70,15 @@ export function showJobs() {
   const add = async (turn, most) => {
     const words = wordsIn(find.value);
     const wanted = { kind: 'job', most, before, by: status.value && 'status', value: status.value };
-    const rows = await (words.length ? pageFound({ ...wanted, words }) : page(wanted));
-    const waits = await waitingAmong(rows);
+    const ready = words.length || status.value ? undefined : early;
+    early = undefined;
+    const { rows, waits } = await (ready ?? withWaits(words.length ? pageFound({ ...wanted, words }) : page(wanted)));
     if (turn !== asked || !pattern) return 0;
     const lines = rows.map((row, place) => line(/** @type {HTMLElement} */ (pattern.cloneNode(true)), row, waits[place]));
     if (before === undefined) list.replaceChildren();
     list.append(...lines);
     before = rows.at(-1) ?? before;
+    if (before && !recall(USED)) keep(USED, 'yes');
     more.hidden = rows.length < most;
     const none = list.childElementCount === 0;
     part('[data-none-found]').toggleAttribute('hidden', !none || !(words.length || status.value));
@@ -78,7 +92,13 @@ export function showJobs() {
     await new Promise(drawn => requestAnimationFrame(() => setTimeout(drawn)));
     if (turn === asked) await add(turn, A_PAGE - A_SCREEN);
   };
-  const show = () => fresh().catch(cannotOpen);
+  // What is looked for stands here again after a step back, whichever way the list is opened then.
+  const show = () => {
+    history.replaceState({ ...history.state, find: find.value, status: status.value }, '');
+    fresh().catch(cannotOpen);
+  };
+  find.value = history.state?.find ?? find.value;
+  status.value = history.state?.status ?? status.value;
   more.addEventListener('click', () => add(++asked, A_PAGE).catch(cannotOpen));
   status.addEventListener('change', show);
   find.addEventListener('input', () => {
@@ -88,7 +108,7 @@ export function showJobs() {
   // What a phone new in the crew is given comes after the page: an empty list looks again.
   whenExchanged(() => {
     if (!list.childElementCount && !reason && !find.value) show();
-  });
+  }, list);
   show();
 }
 

@@ -103,7 +103,7 @@ export async function showLog(early) {
   // What a phone new in the crew is given comes after the page: an empty list looks again.
   whenExchanged(() => {
     if (!list.childElementCount && !reason) fresh();
-  });
+  }, list);
   watchFiles(log, fresh);
   if (isWhole()) await fresh();
   chosen = await watchNarrowing(log, fresh);
@@ -149,7 +149,7 @@ function watchState(shown) {
     const here = (left ? shown.dataset.waiting : shown.dataset.none)?.replace('#', String(left)) ?? '';
     shown.textContent = `${here} ${why}`.trim();
   };
-  whenExchanged(say);
+  whenExchanged(say, shown);
   say();
 }
 

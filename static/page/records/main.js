@@ -7,19 +7,19 @@ import { watchTheme } from '../theme-choice.js';
 import '../../theme.js';
 import { watchBack } from './back.js';
 import { showCrew } from './crew-page.js';
-import { warm } from './database.js';
+import { row, warm } from './database.js';
 import { keepDrafts } from './drafts.js';
 import { offerDemo } from './demo.js';
 import { showEntry } from './entry-page.js';
 import { offerTicks } from './job-ticks.js';
-import { showJobs } from './jobs-page.js';
+import { firstJobs, showJobs } from './jobs-page.js';
 import { offerLastTime } from './last-time.js';
 import { firstRows, showLog } from './log-page.js';
 import { showPaper } from './paper-page.js';
 import { offerRecord } from './recording.js';
 import { exchangeNow, reason, whenExchanged } from './sending.js';
 import { offerPairs } from './pairs.js';
-import { openSoftly } from './softly.js';
+import { expectNext, openSoftly } from './softly.js';
 import { offerStock } from './stock-choice.js';
 import { offerJob } from './take-back.js';
 import { showTruck } from './truck-page.js';
@@ -32,13 +32,16 @@ const alone = script?.hasAttribute('data-alone');
 /** Whether nothing here is needed yet: the log may be opened next. */
 const early = script?.dataset.records === 'early';
 
-/** @param {ReturnType<typeof firstRows>} [first] */
+/** What a page of records shows first, asked for while the page around it is still on its way. @param {string} name @param {string} id @returns {Promise<any>} */
+const ask = async (name, id) => (name === 'log' ? firstRows() : name === 'jobs' ? firstJobs() : name === 'work' ? row(id) : undefined);
+
+/** @param {Promise<any>} [first] */
 const show = async first => {
   for (const note of document.querySelectorAll('[data-no-log]')) note.remove();
   showEntry();
   showCrew();
-  showJobs();
-  showWork();
+  showJobs(first);
+  showWork(first);
   showTruck();
   showPaper();
   offerDemo();
@@ -71,8 +74,9 @@ const sayStore = () => {
 const begin = async () => {
   whenExchanged(sayStore);
   document.addEventListener('htmx:after:swap', offerRecord);
-  openSoftly({ ask: firstRows, show, then: exchange });
+  openSoftly({ ask, show, then: exchange });
   offerPairs();
+  expectNext();
   if (early) return warm();
   await show(first);
   if (alone) {
@@ -87,8 +91,7 @@ const begin = async () => {
   exchange();
 };
 
-/** What the log shows first, asked for while the page around it is still being read. */
-const first = alone && location.pathname.endsWith('/log') ? firstRows() : undefined;
+const first = alone ? ask(location.pathname.split('/').pop() ?? '', location.hash.slice(1)) : undefined;
 first?.catch(() => {}); // told where it is waited for
 // Neither styles nor anything else is waited for: a frame that has been read can be filled in.
 if (document.readyState === 'loading') document.addEventListener('readystatechange', begin, { once: true });

@@ -8,11 +8,11 @@ import { PAIRED, UNSENT, showUnsent } from './unsent.js';
 let failures = 0;
 let timer = 0;
 let running = false;
-/** @type {(() => void)[]} */
-const watchers = [];
+/** @type {[() => void, Element][]} */
+let watchers = [];
 
-/** Have something done whenever the state of the exchange changes. @param {() => void} watcher */
-export const whenExchanged = watcher => watchers.push(watcher);
+/** Have something done whenever the state of the exchange changes, while a part of the page is there. @param {() => void} watcher @param {Element} shown */
+export const whenExchanged = (watcher, shown) => watchers.push([watcher, shown]);
 
 /** What the exchange last said: a word of the catalogue's reasons, `sending`, or ''. */
 export let reason = '';
@@ -20,7 +20,8 @@ export let reason = '';
 /** @param {string} word */
 function told(word) {
   reason = word;
-  for (const watcher of watchers) watcher();
+  watchers = watchers.filter(([, shown]) => shown.isConnected);
+  for (const [watcher] of watchers) watcher();
 }
 
 /** The phone's own store did not open: say so. */

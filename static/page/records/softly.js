@@ -1,63 +1,127 @@
 // @ts-check
-// The log opened from the page head into the page that is there: a new page costs a slow phone more than all the log's
-// own work. Only from a page with no form: what is typed, and a timer that runs, are left as they always were.
+// Pages of records opened from a link into the page that is there: a new page costs a slow phone more than all the work
+// of a list. Only from a page with no form: what is typed, and a timer that runs, are left as they always were.
 
-/** @typedef {{ ask: () => Promise<any>, show: (asked: Promise<any>) => Promise<void>, then: () => void }} Log how it is asked for, shown, and what comes after */
+/**
+ * @typedef {{ ask: (name: string, id: string) => Promise<any>, show: (asked: Promise<any>) => Promise<void>, then: () => void }} Records
+ *   how they are asked for, shown, and what comes after
+ * @typedef {{ main: Element, title: string }} Page
+ */
 
-/** The main parts that were left, for the way back; a list of records is made anew instead. @type {Map<number, { main: Element, title: string }>} */
+/** The pages that are opened so; each has a part with `data-<name>`, and is made anew whenever it is come back to. */
+const SOFT = ['log', 'jobs', 'work', 'entry', 'truck'];
+/** What may be half typed in, or drawn. */
+const TYPED_IN = 'form[data-calculator], [data-joining], [data-paper]';
+const PATIENCE_MS = 150; // for what is asked for, so that the page comes with it
+const IDLE_MS = 1000;
+const TRIES = 10;
+
+/** The main parts that were left, for the way back. @type {Map<number, Page>} */
 const left = new Map();
+/** As they were read: what stands in them is filled in. @type {Map<string, Page>} */
+const frames = new Map();
 let number = 0;
-let busy = false;
+let turns = 0;
 
-/** @param {Log} log */
-export function openSoftly(log) {
+/** @param {string} address */
+const nameOf = address => new URL(address).pathname.split('/').pop() ?? '';
+const here = () => location.pathname + location.search;
+const isSoft = () => document.querySelector(SOFT.map(name => `[data-${name}]`).join()) !== null;
+
+/** @param {Records} records */
+export function openSoftly(records) {
   document.addEventListener('click', event => {
-    const link = event.target instanceof Element ? event.target.closest('header a[data-softly]') : null;
+    const link = event.target instanceof Element ? event.target.closest('a[href]') : null;
     const plain = !event.defaultPrevented && event.button === 0 && !(event.ctrlKey || event.metaKey || event.shiftKey || event.altKey);
-    if (!(link instanceof HTMLAnchorElement) || !plain || document.querySelector('form[data-calculator]') || history.state?.htmx) return;
+    if (!(link instanceof HTMLAnchorElement) || !plain || link.target || link.search || link.getAttribute('href')?.startsWith('#')) return;
+    if (link.origin !== location.origin || !SOFT.includes(nameOf(link.href))) return;
+    if (document.querySelector(TYPED_IN) || history.state?.htmx) return;
     event.preventDefault();
-    if (busy) return;
-    open(link.href, log, true).catch(() => location.assign(link.href));
+    open(link.href, records, true);
   });
   document.addEventListener('page:back', event => {
     const kept = left.get(history.state.soft);
     event.preventDefault();
-    if (kept) put(kept.main, kept.title);
-    else open(location.href, log, false).catch(() => location.reload());
+    document.documentElement.dataset.softly = here(); // another step may follow before the page is there
+    if (!kept) return void open(location.href, records, false);
+    turns++;
+    put(kept);
+    document.dispatchEvent(new Event('page:again')); // what it says of records may be of another one by now
+    scrollBack();
   });
 }
 
-/** @param {string} address @param {Log} log @param {boolean} onwards whether this is a step to take back */
-async function open(address, log, onwards) {
-  busy = true;
-  const asked = log.ask();
-  asked.catch(() => {}); // told where it is shown
-  try {
-    const reply = await fetch(address);
-    const page = new DOMParser().parseFromString(await reply.text(), 'text/html');
-    const main = page.querySelector('main');
-    const build = (/** @type {Document} */ of) => of.querySelector('.build code')?.textContent;
-    if (!main?.querySelector('[data-log]') || build(page) !== build(document)) throw new Error('another kind of page');
-    if (onwards && address !== location.href) {
-      number = Math.max(number, history.state?.soft ?? 0) + 1;
-      if (!document.querySelector('[data-log]')) left.set(number, { main: /** @type {Element} */ (document.querySelector('main')), title: document.title });
-      history.replaceState({ soft: number }, '');
-      history.pushState({ soft: ++number }, '', address);
-      window.scrollTo(0, 0);
-    }
-    put(document.adoptNode(main), page.title);
-  } finally {
-    busy = false;
-  }
-  await log.show(asked);
-  log.then();
+/** Read the pages that may be asked for next, once this one has been shown. */
+export function expectNext() {
+  if (!navigator.serviceWorker?.controller || document.querySelector(TYPED_IN)) return;
+  setTimeout(async () => {
+    for (const name of SOFT) await frameOf(new URL(name, location.href).href).catch(() => {});
+  }, IDLE_MS);
 }
 
-/** @param {Element} main @param {string} title */
-function put(main, title) {
+/** @param {string} address @returns {Promise<Page>} */
+async function frameOf(address) {
+  const name = nameOf(address);
+  const known = frames.get(name);
+  if (known) return known;
+  if (!SOFT.includes(name)) throw new Error('another kind of page');
+  const reply = await fetch(address);
+  const page = new DOMParser().parseFromString(await reply.text(), 'text/html');
+  const main = page.querySelector('main');
+  const build = (/** @type {Document} */ of) => of.querySelector('.build code')?.textContent;
+  if (!main?.querySelector(`[data-${name}]`) || build(page) !== build(document)) throw new Error('another kind of page');
+  const read = { main: document.adoptNode(main), title: page.title };
+  frames.set(name, read);
+  return read;
+}
+
+/** @param {string} address @param {Records} records @param {boolean} onwards whether this is a step to take back */
+async function open(address, records, onwards) {
+  const turn = ++turns;
+  const asked = records.ask(nameOf(address), new URL(address).hash.slice(1));
+  const answered = asked.catch(() => {}); // told where it is shown
+  try {
+    const { main, title } = await frameOf(address);
+    await Promise.race([answered, new Promise(done => setTimeout(done, PATIENCE_MS))]);
+    if (turn !== turns) return;
+    if (onwards) leaveFor(address);
+    put({ main: document.importNode(main, true), title });
+  } catch {
+    if (turn !== turns) return;
+    if (onwards) location.assign(address);
+    else location.reload();
+    return;
+  }
+  await records.show(asked);
+  if (turn !== turns) return;
+  if (!onwards) scrollBack();
+  records.then();
+}
+
+/** @param {string} address */
+function leaveFor(address) {
+  if (address === location.href) return history.replaceState({ soft: history.state?.soft }, '');
+  number = Math.max(number, history.state?.soft ?? 0) + 1;
+  const main = document.querySelector('main');
+  if (main && !isSoft()) left.set(number, { main, title: document.title });
+  history.replaceState({ ...history.state, soft: number, y: window.scrollY }, '');
+  history.pushState({ soft: ++number }, '', address);
+  window.scrollTo(0, 0);
+}
+
+/** Where the page was left; a list is longer only a little later. */
+function scrollBack(tries = TRIES, turn = turns) {
+  const y = history.state?.y ?? 0;
+  if (turn !== turns || window.scrollY >= y) return;
+  window.scrollTo(0, y);
+  if (tries) setTimeout(() => scrollBack(tries - 1, turn), 50);
+}
+
+/** @param {Page} page */
+function put({ main, title }) {
   document.querySelector('main')?.replaceWith(main);
   document.title = title;
-  document.documentElement.dataset.softly = location.pathname + location.search; // back.js reads it
+  document.documentElement.dataset.softly = here(); // back.js reads it
   // Whoever listens to the page is told what has come.
   const heading = main.querySelector('h1');
   if (!heading) return;

@@ -1,6 +1,7 @@
 // @ts-check
 // One job from top to bottom: as it was kept at once, and as it works out now; what was welded for it; its versions.
 import { keepJobAtHand } from '../memory.js';
+import { whenHashChanges } from '../opened.js';
 import { page, revisionsOf, row, save, waitingAmong } from './database.js';
 import { isForEyes, labelOf, readable, showPhotos, version } from './entry-page.js';
 import { againAddress, changeAddress, stateOf } from './jobs-page.js';
@@ -19,9 +20,10 @@ const A_PAGE = 30;
 const PRICE = 'price.';
 const idShown = () => location.hash.slice(1);
 
-export function showWork() {
+/** @param {Promise<Row | undefined>} [early] what was asked for before the frame was there */
+export function showWork(early) {
   const shown = document.querySelector('[data-work]');
-  if (shown instanceof HTMLElement) new Work(shown).watch();
+  if (shown instanceof HTMLElement) new Work(shown).watch(early);
 }
 
 class Work {
@@ -43,8 +45,9 @@ class Work {
     return /** @type {T} */ (this.shown.querySelector(selector));
   }
 
-  watch() {
-    window.addEventListener('hashchange', () => this.show());
+  /** @param {Promise<Row | undefined>} [early] */
+  watch(early) {
+    whenHashChanges(this.shown, () => this.show());
     /** @param {string} name @param {() => Promise<unknown>} work */
     const on = (name, work) => this.part(`[data-${name}]`).addEventListener('click', () => work().catch(cannotOpen));
     on('close', () => this.change(fields => ({ ...without(fields, this.live), ...this.live, ...watchFields(this.fire.time()), status: 'closed', closed_at: new Date().toISOString() })));
@@ -55,7 +58,7 @@ class Work {
     on('watch-now', () => this.fire.now());
     watchPhotos(this.part('[data-photographing]'), idShown, () => this.draw());
     this.part('[data-history]').addEventListener('toggle', () => this.showHistory().catch(cannotOpen));
-    this.show();
+    this.show(early);
   }
 
   /** Follow all versions with one more. @param {(fields: Fields) => Fields} changed @param {boolean} [deleted] */
@@ -74,15 +77,17 @@ class Work {
     exchangeNow();
   }
 
-  show() {
-    this.draw().catch(cannotOpen);
+  /** @param {Promise<Row | undefined>} [early] */
+  show(early) {
+    this.draw(early).catch(cannotOpen);
   }
 
-  async draw() {
+  /** @param {Promise<Row | undefined>} [early] */
+  async draw(early) {
     const turn = ++this.turn;
     const id = idShown();
-    const known = await row(id);
-    if (turn !== this.turn) return;
+    const known = await (early ?? row(id));
+    if (turn !== this.turn || !this.shown.isConnected) return;
     this.shown.hidden = false;
     this.live = {};
     this.onward = {};
@@ -122,7 +127,7 @@ class Work {
     only('different two moved history', false);
     only('decides', true);
     // The demo's jobs are nobody's work, and it goes away without a trace.
-    keepJobAtHand({ id: idShown(), title: fields.title ?? '' }, isOpen && !isClosed && !fields.demo);
+    keepJobAtHand({ id: known?.id ?? '', title: fields.title ?? '' }, isOpen && !isClosed && !fields.demo);
     const title = document.querySelector('[data-title]');
     if (title && fields.title) title.textContent = document.title = fields.title;
     /** @param {string} selector @param {string | undefined} words */

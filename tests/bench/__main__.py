@@ -68,7 +68,7 @@ class Bench:
             self.loop = self.group.launcher(sys.executable, folder / "loop")
         self.folder, self.chromium, self.playwright, self.stack = folder, chromium, playwright, stack
         self.logs: tuple[Phone, Phone, str] | None = None
-        self.jobber: tuple[Phone, str] | None = None
+        self.jobbers: dict[int, tuple[Phone, str]] = {}
         self.phone = Phone(playwright, chromium, folder / "phone", workers=True)
         self.plain = Phone(playwright, chromium, folder / "plain", workers=False)
         self.dead = Server("webapp.serve", "--port", "0", "--data", str(folder / "dead"))
@@ -150,27 +150,30 @@ class Bench:
             self.note(f"tap on Log to rows drawn, {words}", speed, cell, "-, -, 300 ms")
 
     def jobs(self, speed: str) -> None:
-        """Open the list of jobs and one job, with 500 of them on the phone."""
-        if self.jobber is None:
-            phone = Phone(self.playwright, self.chromium, self.folder / "jobs", True)
-            with records.running(self.folder / "jobs-crew", jobs.RECORDS, jobs.record) as crew:
-                looking_back.take_entries(phone, crew, jobs.RECORDS)
-                self.jobber = phone, crew.server.address
-        phone, address = self.jobber
+        """Open the list of jobs and one job, with 500 of them on the phone, and by a tap with fewer and with more."""
+        for size in jobs.GROWTH if not self.jobbers else ():
+            phone = Phone(self.playwright, self.chromium, self.folder / f"jobs-{size}", True)
+            number = size * (1 + jobs.ENTRIES)
+            with records.running(self.folder / f"jobs-crew-{size}", number, jobs.record) as crew:
+                looking_back.take_entries(phone, crew, number)
+                self.jobbers[size] = phone, crew.server.address
         one = "work#" + identity(random.Random(jobs.JOBS - 1))
         most = 300.0 if speed == QUARTER else None
-        for path, seen, words, hoped in (
-            ("jobs", jobs.LIST, "jobs open: rows drawn", most),
-            (one, jobs.JOB, "a job opens: its kept cards drawn", most),
-            (one, jobs.WORKED_OUT, "a job opens: worked out anew", None),
+        for size, (phone, address) in self.jobbers.items():
+            for path, link, seen, words in (
+                ("", "header a[href=jobs]", jobs.LIST, f"tap on Jobs to rows drawn, {size} jobs"),
+                ("jobs", "[data-rows] a[data-open]", jobs.JOB, f"tap on a job to its cards drawn, {size} jobs"),
+            ):
+                tapped = jobs.tap(phone, address + path, link, seen)
+                self.note(words, speed, judged(tapped, f"{tapped:.0f} ms", most), "-, -, 300 ms")
+        phone, address = self.jobbers[jobs.JOBS]
+        for path, seen, words in (
+            ("jobs", jobs.LIST, "jobs by their address: rows drawn"),
+            (one, jobs.JOB, "a job by its address: its kept cards drawn"),
+            (one, jobs.WORKED_OUT, "a job by its address: worked out anew"),
         ):
             whole, script = jobs.open_page(phone, address, path, seen)
-            self.note(
-                words,
-                speed,
-                judged(whole, f"{whole:.0f} ms", hoped),
-                "-, -, 300 ms" if seen is not jobs.WORKED_OUT else "",
-            )
+            self.note(words, speed, f"{whole:.0f} ms")
             self.note(f"{words}: of that, its script", speed, f"{script:.0f} ms")
 
     def bytes(self) -> None:

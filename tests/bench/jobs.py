@@ -1,4 +1,4 @@
-"""Opening the list of jobs, and one job, on a phone that has 500 jobs with 20 entries each.
+"""Opening the list of jobs, and one job, on a phone that has 50, 500 or 1,000 jobs with 20 entries each.
 
 Each job keeps the cards of a real answer. They come to the phone as they do in a crew: it takes them from the server.
 """
@@ -16,8 +16,8 @@ from tests.faults.phones import Record, identity, revision
 from webapp import pocket
 
 JOBS = 500
+GROWTH = (50, 500, 1000)
 ENTRIES = 20  # of each
-RECORDS = JOBS * (1 + ENTRIES)
 CALL = {
     "title": "Loader bucket ear",
     "broken": "Ear cracked through at the pin",
@@ -40,7 +40,7 @@ def record(chance: random.Random, number: int) -> Record:
     """Return a job, or one of the twenty entries that follow it."""
     place, of = divmod(number, 1 + ENTRIES)
     job = identity(random.Random(place))
-    at = f"2026-{1 + place // 45:02d}-{1 + place % 28:02d}T10:{of:02d}:00.000Z"
+    at = f"2026-{1 + place // 90:02d}-{1 + place % 28:02d}T10:{of:02d}:00.000Z"
     if of:
         made = records.entry(chance, number)
         body = json.loads(made["body"])
@@ -83,3 +83,22 @@ def open_page(phone: Phone, address: str, path: str, seen: tuple[str, str]) -> t
             page.goto(address)
             page.wait_for_timeout(500)
     return median(whole), median(script)
+
+
+def tap(phone: Phone, address: str, link: str, seen: tuple[str, str]) -> float:
+    """Return the median from the touch of a link on a page read for some seconds to what is to be seen, [ms]."""
+    taken = []
+    with phone.opened() as page:
+        page.add_init_script(looking_back.watch(*seen) + looking_back.TAPPED)
+        for turn in range(looking_back.OPENINGS + 1):
+            page.goto(address)
+            page.wait_for_timeout(3000)  # by then what comes next has been read
+            page.evaluate("window.sameDocument = true")
+            page.locator(link).first.tap()
+            page.locator(seen[1]).first.wait_for()
+            found = page.evaluate("window.looking")
+            if turn > 0:  # the first one may find a phone that never had a record
+                assert page.evaluate("window.sameDocument"), "a new document"
+                taken.append(found["waited"])
+            page.wait_for_timeout(500)
+    return median(taken)

@@ -75,6 +75,7 @@ def test_each_page_opened_softly_is_the_page_loaded_anew_and_back_leads_through_
     titles(page, 2)
     page.go_back()
     assert page.input_value("#find") == "gauge" and page.url == server.address
+    expect(page.locator("[data-at-hand]")).to_contain_text("Loader bucket ear")  # looked at since
     assert is_same_document(page) and page.locator("main").count() == 1
     for before, ready in zip(softly, ("[data-rows] li", WORKED_OUT, "article", "[data-empty]"), strict=True):
         page.goto("about:blank")

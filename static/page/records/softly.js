@@ -35,7 +35,7 @@ export function openSoftly(records) {
     const plain = !event.defaultPrevented && event.button === 0 && !(event.ctrlKey || event.metaKey || event.shiftKey || event.altKey);
     if (!(link instanceof HTMLAnchorElement) || !plain || link.target || link.search || link.getAttribute('href')?.startsWith('#')) return;
     if (link.origin !== location.origin || !SOFT.includes(nameOf(link.href))) return;
-    if (document.querySelector(TYPED_IN) || history.state?.htmx) return;
+    if (document.querySelector(TYPED_IN)) return;
     event.preventDefault();
     open(link.href, records, true);
   });
@@ -104,7 +104,8 @@ function leaveFor(address) {
   number = Math.max(number, history.state?.soft ?? 0) + 1;
   const main = document.querySelector('main');
   if (main && !isSoft()) left.set(number, { main, title: document.title });
-  history.replaceState({ ...history.state, soft: number, y: window.scrollY }, '');
+  // Not htmx's: it would take a step back to here for its own.
+  history.replaceState({ ...history.state, htmx: undefined, soft: number, y: window.scrollY }, '');
   history.pushState({ soft: ++number }, '', address);
   window.scrollTo(0, 0);
 }

@@ -92,7 +92,7 @@ class Work {
     this.live = {};
     this.onward = {};
     this.last = undefined;
-    this.paint(known);
+    this.paint(known, id);
     this.fire.start(known);
     this.part('[data-ticks]').toggleAttribute('hidden', !known);
     if (!known) return;
@@ -110,8 +110,8 @@ class Work {
     await asking;
   }
 
-  /** As it was kept. @param {Row | undefined} known */
-  paint(known) {
+  /** As it was kept. @param {Row | undefined} known @param {string} id */
+  paint(known, id) {
     const { shown } = this;
     const fields = known?.fields ?? {};
     const isOpen = Boolean(known && !known.deleted && !known.newer);
@@ -127,7 +127,7 @@ class Work {
     only('different two moved history', false);
     only('decides', true);
     // The demo's jobs are nobody's work, and it goes away without a trace.
-    keepJobAtHand({ id: known?.id ?? '', title: fields.title ?? '' }, isOpen && !isClosed && !fields.demo);
+    keepJobAtHand({ id, title: fields.title ?? '' }, isOpen && !isClosed && !fields.demo);
     const title = document.querySelector('[data-title]');
     if (title && fields.title) title.textContent = document.title = fields.title;
     /** @param {string} selector @param {string | undefined} words */

@@ -72,7 +72,7 @@ const sayStore = () => {
 };
 
 const begin = async () => {
-  whenExchanged(sayStore);
+  whenExchanged(sayStore, document.documentElement);
   document.addEventListener('htmx:after:swap', offerRecord);
   openSoftly({ ask, show, then: exchange });
   offerPairs();

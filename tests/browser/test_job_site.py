@@ -41,7 +41,7 @@ def test_ticks_the_watch_and_photos_are_the_job_s_and_stay_as_they_were_when_it_
     assert page.evaluate("localStorage.getItem('ticks:make-safe')") is None
 
     # No spark is known of: no end is claimed. Then it is the button's time, the question's minutes.
-    page.get_by_text("No spark known yet.").wait_for()
+    page.get_by_text("No end time yet.").wait_for()
     page.get_by_role("button", name="Last spark is now").tap()
     page.get_by_text("Counted from the last spark as tapped").wait_for()
     assert re.fullmatch(r"Watch until .+ at least", page.locator("[data-watch-until]").inner_text())

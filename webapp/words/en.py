@@ -411,7 +411,7 @@ WORDS = {
     "ticks.note": "A tick says that somebody ticked it, no more.",
     "watch.title": "Fire watch",
     "watch.until": "Watch until # at least",
-    "watch.none": "No spark known yet.",
+    "watch.none": "No end time yet.",
     "watch.weld": "Counted from the last weld logged, #.",
     "watch.tap": "Counted from the last spark as tapped, #.",
     "watch.unknown": "How long is not known yet: say what gets the heat, and where, under Hot work.",

@@ -27,11 +27,17 @@ def work_it_out(page):
 
 @pytest.mark.parametrize("name", shelf.names())
 def test_a_question_is_asked_and_answered(plain, server, name):
-    page = visit(plain, server.address)
-    follow(page, unfold(page, page.locator(f'.questions a[href="{name}"]')))
+    page = visit(plain, server.address + name)
     questions.fill_in(page, KNOWN[name])
     work_it_out(page)
     questions.expect(page, KNOWN[name])
+
+
+def test_a_question_is_opened_from_the_first_page(plain, server):
+    page = visit(plain, server.address)
+    assert {link.get_attribute("href") for link in page.locator(".questions a").all()} == set(shelf.names())
+    follow(page, unfold(page, page.locator('.questions a[href="heat-input"]')))
+    assert page.locator("#voltage").count() == 1
 
 
 def test_a_question_is_found(plain, server):

@@ -11,7 +11,7 @@ from webapp import pocket, shelf
 from webapp.bundle import PAGE_POLICY
 
 SEED = 20260214
-QUESTIONS_EACH = 30  # from the states of a page, and as many made at random
+QUESTIONS_EACH = 10  # from the states of a page, and as many made at random; tests/parity asks thousands under node
 
 # Hands the whole list over at once, so that the round trips to the test cost nothing.
 FETCH_ALL = """async requests => {
@@ -66,7 +66,7 @@ def replies(chromium, tmp_path_factory):
 
 def test_a_few_hundred_replies_are_the_same_bytes(replies):
     build, pairs = replies
-    assert len(pairs) > QUESTIONS_EACH * len(shelf.names())
+    assert len(pairs) > 1.5 * QUESTIONS_EACH * len(shelf.names())
     for (path, query, partial), (status, content_type, body, by, policy) in pairs:
         expected = pocket.respond(pocket.Request(path, query, partial), "en", build)
         where = f"{path}?{urlencode(query)} partial={partial}"

@@ -16,7 +16,6 @@ settings.register_profile("no deadline", deadline=None)
 settings.load_profile("no deadline")
 
 
-@pytest.hookimpl(tryfirst=True)  # xdist reads the groups in the same hook
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Keep the tests of a file together on one core, where they share their servers; the parts of a long one not."""
     for item in items:

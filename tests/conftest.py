@@ -16,11 +16,12 @@ settings.register_profile("no deadline", deadline=None)
 settings.load_profile("no deadline")
 
 
+LONG = ("browser", "parity", "faults")
+
+
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Keep the tests of a file together on one core, where they share their servers; the parts of a long one not."""
-    for item in items:
-        if item.get_closest_marker("xdist_group") is None:
-            item.add_marker(pytest.mark.xdist_group(str(item.path)))
+    """Put the folders whose files take long first: files go to the cores whole, and a long one must not be the last."""
+    items.sort(key=lambda item: item.path.parent.name not in LONG)
 
 
 @pytest.fixture(scope="module")

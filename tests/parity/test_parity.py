@@ -25,7 +25,7 @@ from webapp import environment, pages, pocket, shelf
 
 SEED = int(os.environ.get("PARITY_SEED", "0")) or random.SystemRandom().randrange(1, 10**9)
 REQUESTS = int(os.environ.get("PARITY_REQUESTS", "5000"))
-PARTS = 8  # asked one by one, so that each core of the machine can take some
+PARTS = 8  # asked one by one, so that the first failure is told soon
 
 pytestmark = pytest.mark.usefixtures("specimen")
 
@@ -36,9 +36,7 @@ def assert_same(requests, files, told=""):
         pytest.fail(f"{count} of {len(requests)} replies differ{told}\n" + "\n".join(map(str, found)), pytrace=False)
 
 
-@pytest.mark.parametrize(
-    "part", [pytest.param(part, marks=pytest.mark.xdist_group(f"parity {part}")) for part in range(PARTS)]
-)
+@pytest.mark.parametrize("part", range(PARTS))
 def test_random_requests_get_the_same_bytes(part):
     requests = asking_at_random.requests(random.Random(SEED + part), max(1, REQUESTS // PARTS))
     assert_same(requests, two_pythons.phone_files(), f"; PARITY_SEED={SEED} PARITY_REQUESTS={REQUESTS} asks again")

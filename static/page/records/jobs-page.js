@@ -94,6 +94,7 @@ export function showJobs(early) {
   };
   // What is looked for stands here again after a step back, whichever way the list is opened then.
   const show = () => {
+    window.clearTimeout(pause); // a second drawing would take the list away from under the finger
     history.replaceState({ ...history.state, find: find.value, status: status.value }, '');
     fresh().catch(cannotOpen);
   };

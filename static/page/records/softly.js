@@ -14,7 +14,6 @@ const SOFT = ['log', 'jobs', 'work', 'entry', 'truck'];
 const TYPED_IN = 'form[data-calculator], [data-joining], [data-paper]';
 const PATIENCE_MS = 150; // for what is asked for, so that the page comes with it
 const IDLE_MS = 1000;
-const TRIES = 10;
 
 /** The main parts that were left, for the way back. @type {Map<number, Page>} */
 const left = new Map();
@@ -110,12 +109,17 @@ function leaveFor(address) {
   window.scrollTo(0, 0);
 }
 
-/** Where the page was left; a list is longer only a little later. */
-function scrollBack(tries = TRIES, turn = turns) {
+/** Where the page was left; a list is longer only a little later, and whoever touches it meanwhile goes where he wants. */
+function scrollBack(turn = turns) {
   const y = history.state?.y ?? 0;
-  if (turn !== turns || window.scrollY >= y) return;
-  window.scrollTo(0, y);
-  if (tries) setTimeout(() => scrollBack(tries - 1, turn), 50);
+  const done = new AbortController();
+  const grown = new ResizeObserver(() => {
+    if (turn === turns && window.scrollY < y) window.scrollTo(0, y);
+    if (turn !== turns || window.scrollY >= y) done.abort();
+  });
+  done.signal.addEventListener('abort', () => grown.disconnect());
+  for (const moved of ['pointerdown', 'wheel', 'keydown']) addEventListener(moved, () => done.abort(), { signal: done.signal, passive: true });
+  grown.observe(document.body);
 }
 
 /** @param {Page} page */

@@ -3,14 +3,17 @@
 // Bundled by build.mjs into one classic script; the server writes `self.BUILD = {...}` as its first line.
 import { start, takeImage } from './worker/python.js';
 
-/** @type {{ build: string, language: string, failed: string, policy: string, precache: Record<string, string> }} */
+/** @type {{ build: string, language: string, languages: Record<string, string>, failed: string, policy: string, precache: Record<string, string> }} */
 const BUILD = /** @type {any} */ (self).BUILD;
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 
 const PREFIX = 'puddlebook-';
 const CARRIED = PREFIX + BUILD.build;
-// Replies depend on address and build alone, so a reply once made may be given again, exactly.
-const REMEMBERED = PREFIX + 'replies-' + BUILD.build;
+// Outlives every build: the language that the reader chose.
+const CHOICES = PREFIX + 'choices';
+const CHOSEN = 'language';
+// Replies depend on address, language and build alone, so a reply once made may be given again, exactly.
+const REMEMBERED = PREFIX + 'replies-' + BUILD.build + '-';
 const MOST_REMEMBERED = 60;
 const PYTHON = 'pocket.json';
 const WASM = 'static/built/micropython.wasm';
@@ -59,7 +62,12 @@ worker.addEventListener('install', event => {
     routes.addRoutes([{ condition: { urlPattern: { pathname: pattern }, requestMethod: 'get' }, source: { cacheName: CARRIED } }]);
   }
   event.waitUntil(
-    caches.open(CARRIED).then(cache => Promise.all(Object.entries(BUILD.precache).map(([address, hash]) => carry(cache, address, hash)))),
+    (async () => {
+      const cache = await caches.open(CARRIED);
+      await Promise.all(Object.entries(BUILD.precache).map(([address, hash]) => carry(cache, address, hash)));
+      const other = await wanted();
+      if (other !== BUILD.language) await carryLanguage(other);
+    })(),
   );
 });
 
@@ -67,7 +75,8 @@ worker.addEventListener('activate', event => {
   event.waitUntil(
     (async () => {
       for (const name of await caches.keys()) {
-        if (name.startsWith(PREFIX) && name !== CARRIED && name !== REMEMBERED) await caches.delete(name);
+        const ours = name === CARRIED || name === CHOICES || name.startsWith(REMEMBERED);
+        if (name.startsWith(PREFIX) && !ours) await caches.delete(name);
       }
       await worker.clients.claim();
     })(),
@@ -79,7 +88,47 @@ worker.addEventListener('message', event => {
   // The next key press will want Python; not before, since starting it would hold up the page that asks.
   if (event.data === 'wake') event.waitUntil(wake().catch(() => {}));
   if (event.data === 'which build' && event.ports[0]) event.ports[0].postMessage(BUILD.build);
+  if (event.data?.language) event.waitUntil(choose(event.data.language).then(language => event.ports[0]?.postMessage(language)));
 });
+
+// ---------------------------------------------------------------- languages
+
+/** @type {Promise<string> | undefined} */
+let language;
+
+/** Which language to answer in: the one chosen, if its words are here. */
+function inLanguage() {
+  language ??= wanted().then(async one => (one === BUILD.language || (await carried(one + '.json')) ? one : BUILD.language));
+  return language;
+}
+
+/** The language that the reader chose, else that of the phone if the book has it, else the book's own. */
+async function wanted() {
+  const chosen = await (await caches.match(absolute(CHOSEN), { cacheName: CHOICES }))?.text();
+  const known = (/** @type {string | undefined} */ one) => one === BUILD.language || Boolean(one && one in BUILD.languages);
+  return [chosen, navigator.language.split('-')[0]].find(known) ?? BUILD.language;
+}
+
+/** Carry the words of a language, which only its readers need. @param {string} one */
+async function carryLanguage(one) {
+  await carry(await caches.open(CARRIED), one + '.json', BUILD.languages[one] ?? '');
+}
+
+/** Answer in another language from now on. @param {string} one @returns {Promise<string>} the language there is */
+async function choose(one) {
+  if (one !== BUILD.language && !(one in BUILD.languages)) return inLanguage();
+  try {
+    if (one !== BUILD.language && !(await carried(one + '.json'))) {
+      await carryLanguage(one);
+      await forget(); // it knows nothing of what came just now
+    }
+    await (await caches.open(CHOICES)).put(absolute(CHOSEN), new Response(one));
+    language = undefined;
+  } catch (error) {
+    console.warn('the words did not come', error);
+  }
+  return inLanguage();
+}
 
 // ---------------------------------------------------------------- Python
 
@@ -103,8 +152,12 @@ function python() {
   return started;
 }
 
-/** @returns {Promise<Record<string, string>>} */
-const sources = async () => (await /** @type {Response} */ (await carried(PYTHON)).json()).files;
+/** @returns {Promise<Record<string, string>>} the book, and the words of every other language that is here */
+async function sources() {
+  const names = [PYTHON, ...Object.keys(BUILD.languages).map(each => each + '.json')];
+  const found = await Promise.all(names.map(name => carried(name).then(file => file?.json())));
+  return Object.assign({}, ...found.map(each => each?.files));
+}
 
 /** Start Python for the key press to come and, the first time, keep an image of it for all starts to come. */
 async function wake() {
@@ -128,7 +181,7 @@ async function forget() {
 async function answer(url, partial) {
   const { respond } = await python();
   const path = '/' + decoded(url.pathname.slice(base.pathname.length));
-  const text = respond(path, JSON.stringify([...url.searchParams]), partial ? 'yes' : 'no', BUILD.language, BUILD.build);
+  const text = respond(path, JSON.stringify([...url.searchParams]), partial ? 'yes' : 'no', await inLanguage(), BUILD.build);
   const head = text.slice(0, text.indexOf('\n'));
   return new Response(text.slice(head.length + 1), {
     status: Number(head.slice(0, 3)),
@@ -147,7 +200,7 @@ function decoded(path) {
 
 /** @param {URL} url @param {Response} reply */
 async function remember(url, reply) {
-  const cache = await caches.open(REMEMBERED);
+  const cache = await caches.open(REMEMBERED + (await inLanguage()));
   await cache.put(url.href, reply);
   const addresses = await cache.keys();
   for (const old of addresses.slice(0, Math.max(0, addresses.length - MOST_REMEMBERED))) await cache.delete(old);
@@ -173,7 +226,7 @@ async function dynamic(event, url) {
   url.hash = '';
   try {
     if (!partial) {
-      const before = await caches.match(url.href, { cacheName: REMEMBERED });
+      const before = await caches.match(url.href, { cacheName: REMEMBERED + (await inLanguage()) });
       if (before) return before;
     }
     const reply = await answer(url, partial);

@@ -8,11 +8,12 @@ from typing import Any
 import pytest
 
 from calculators import made
-from webapp import bundle, packing, shelf_entries, shell_pieces
+from webapp import bundle, packing, shelf_entries, shell_pieces, translations
 
 # MicroPython's own, of those that the dialect allows.
 BUILT_IN = ("math", "json")
 MOST_BYTES = 570_000  # just under two minutes at the 5 kB a second of a poor signal
+MOST_BYTES_OF_A_LANGUAGE = 110_000  # beside that, for whoever reads it
 
 # ---------------------------------------------------------------- what is carried
 
@@ -80,6 +81,21 @@ def test_the_literals_of_the_phone_equal_what_was_made():
     assert shelf["entries"]() == shelf_entries.entries()
 
 
+@pytest.mark.parametrize("language", translations.LANGUAGES)
+def test_a_language_is_carried_apart_with_its_own_literals(language):
+    files = bundle.translated_files(language)
+    assert not set(files) & set(bundle.python_files())
+    made_there: dict[str, Any] = {}
+    exec(files[f"webapp/words/{language}/made.py"], made_there)
+    assert made_there["ENTRIES"] == shelf_entries.entries(language)
+    assert made_there["PIECES"] == shell_pieces.pieces(language)
+    carried = bundle.Bundle()
+    assert json.loads(carried.files[f"{language}.json"]) == {"files": files}
+    assert not [address for address in carried.precache if language + ".json" in address]
+    packed = packing.packed(carried.files[f"{language}.json"], ["br"])[1]
+    assert len(packed) <= MOST_BYTES_OF_A_LANGUAGE
+
+
 def test_the_python_that_is_carried_is_one_json_file_of_the_sources():
     assert json.loads(bundle.Bundle().files["pocket.json"]) == {"files": bundle.python_files()}
 
@@ -90,7 +106,7 @@ def test_carried_python_is_ascii_so_that_every_reader_gets_the_same_bytes():
 
 def test_what_goes_over_the_air_fits():
     carried = bundle.Bundle()
-    contents = [carried.worker, *carried.files.values()]
+    contents = [carried.worker, *(carried.files[address.partition("?")[0]] for address in carried.precache)]
     assert sum(len(packing.packed(content, ["br"])[1]) for content in contents) <= MOST_BYTES
 
 

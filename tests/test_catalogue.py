@@ -44,6 +44,7 @@ FOR_SCRIPTS = {
         "data-machine-rename",
         "data-machine-undo",
     ),
+    *("data-language", "data-languages", "data-language-said"),
     *("data-machines", "data-undo-keep", "data-kept-box", "data-kept-with"),
     *("data-by", "data-correct", "data-crew", "data-csv", "data-delete", "data-empty", "data-entry", "data-exchange"),
     *("data-export", "data-import", "data-import-said", "data-joining", "data-label", "data-labels", "data-leave"),

@@ -9,7 +9,7 @@ import pytest
 from calculators import asking
 from calculators.contract import STANDINGS, Calculator, Choice, Field, Number, Quantity, Rows, Words
 from tests import walking
-from webapp import cautions, fragments, jobs_page, log_page, paper_page, shelf, truck_page
+from webapp import cautions, fragments, jobs_page, log_page, paper_page, shelf, translations, truck_page
 from webapp.bundle import ROOT
 from webapp.catalogue import PSEUDO_CLOSE, PSEUDO_OPEN
 from webapp.words import en
@@ -24,6 +24,7 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "standing.": STANDINGS,
     "timer.": ("start", "stop", "running"),
     "theme.": ("auto", "dark", "noon"),
+    "language.": ("en", *translations.LANGUAGES),
     "form.units.": ("us", "si"),
     "answer.verdict.": ("inside", "outside", "unclear"),
     "dial.": ("twice", "count", "pair", "unit", "range", "order", "volts-order", "place"),
@@ -139,8 +140,8 @@ def test_ids_made_at_run_time_are_all_accounted_for():
                 continue  # each calculator's own are checked below
             if re.fullmatch(r"\.?[a-z]+(-[a-z]+)*(\.[a-z_-]+)*\.", each):
                 firsts.add(each)
-    # A package, and what stock_words.py leaves out of another calculator's sentences.
-    assert firsts - set(MADE_IDS) - set(OF_A_CALCULATOR) - {"calculators.", "refusal."} == set()
+    # Packages, and what stock_words.py leaves out of another calculator's sentences.
+    assert firsts - set(MADE_IDS) - set(OF_A_CALCULATOR) - {"calculators.", "webapp.words.", "refusal."} == set()
     assert set(MADE_IDS) <= firsts
 
 

@@ -314,3 +314,35 @@ def test_line_break_in_an_address_does_not_make_a_second_log_line(client, caplog
     with caplog.at_level(logging.INFO, "puddlebook"):
         client.get("/x%0aGET%20/admin%20200")
     assert all("\n" not in record.getMessage() for record in caplog.records)
+
+
+# ---------------------------------------------------------------- the reader's language
+
+
+@pytest.mark.parametrize(
+    ("asked", "cookie", "accepts", "language"),
+    [
+        ("/", "", "", "en"),
+        ("/", "", "es-MX,es;q=0.9,en;q=0.8", "es"),
+        ("/", "", "de,fr;q=0.5", "en"),
+        ("/", "es", "en-US", "es"),
+        ("/", "en", "es", "en"),
+        ("/", "xx", "es", "es"),
+        ("/shade?lang=es", "en", "en", "es"),
+        ("/shade?lang=xx", "", "en", "en"),
+    ],
+)
+def test_language_is_the_address_s_then_the_chosen_then_the_browser_s(client, asked, cookie, accepts, language):
+    if cookie:
+        client.set_cookie("language", cookie)
+    reply = client.get(asked, headers={"Accept-Language": accepts})
+    assert f'<html lang="{language}">' in reply.text
+    assert {"Cookie", "Accept-Language"} <= {name.strip() for name in reply.headers["Vary"].split(",")}
+
+
+def test_following_the_link_of_a_language_chooses_it(client):
+    first = client.get("/?lang=es")
+    assert "language=es" in first.headers["Set-Cookie"] and "SameSite=Lax" in first.headers["Set-Cookie"]
+    assert '<html lang="es">' in client.get("/shade").text
+    assert "Set-Cookie" not in client.get("/?lang=zz").headers
+    assert "Set-Cookie" not in client.get("/api/shade?lang=es").headers

@@ -30,7 +30,7 @@ def page(context: Context) -> str:
     return (
         tag("h1", words("about.title"))
         + tag("p", words("about.what"))
-        + tag("p", words("about.caution"), 'class="caution"')
+        + fragments.caution("about.caution", context)
         + tag("h2", words("about.keeps"))
         + tag("p", words("about.keeps.text"))
         + tag("h2", words("about.sources"))

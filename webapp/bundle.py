@@ -11,8 +11,8 @@ import pathlib
 
 from calculators import made
 from calculators.contract import say
-from webapp import shelf_entries, shell_pieces
-from webapp.catalogue import ALONE, Context, sentence
+from webapp import shelf_entries, shell_pieces, translations
+from webapp.catalogue import ALONE, ENGLISH, Context, sentence
 from webapp.kept import kept
 from webapp.markup import escape
 from webapp.shorten import shorten
@@ -39,6 +39,7 @@ SHARED_WEBAPP = (
     "pocket.py",
     "shelf.py",
     "shell.py",
+    "translations.py",
     "truck_page.py",
     "wording.py",
     "words/__init__.py",
@@ -77,8 +78,17 @@ def sources() -> dict[str, str]:
     """Return module path -> source, at its full length, of all that the phone runs."""
     found = {str(path.relative_to(ROOT)): path.read_text("utf-8") for path in shared_sources()}
     found["calculators/made.py"] = f"FACTORS = {made.FACTORS!r}\nCALCULATOR_MODULES = {made.CALCULATOR_MODULES!r}\n"
-    found["webapp/shelf_entries.py"] = f"def entries():\n    return {shelf_entries.entries()!r}\n"
-    found["webapp/shell_pieces.py"] = f"PIECES = {shell_pieces.PIECES!r}\n"
+    found["webapp/shelf_entries.py"] = f"ENTRIES = {shelf_entries.entries()!r}\n{_ENTRIES}"
+    found["webapp/shell_pieces.py"] = f"PIECES = {shell_pieces.PIECES!r}\n{_PIECES}"
+    return found
+
+
+def translated_sources(language: str) -> dict[str, str]:
+    """Return module path -> source of a language's words, with its titles and page shell as literals."""
+    folder = ROOT / "webapp" / "words" / language
+    found = {str(path.relative_to(ROOT)): path.read_text("utf-8") for path in sorted(folder.glob("*.py"))}
+    made = f"ENTRIES = {shelf_entries.entries(language)!r}\nPIECES = {shell_pieces.TRANSLATED[language]!r}\n"
+    found[f"webapp/words/{language}/made.py"] = made
     return found
 
 
@@ -94,6 +104,29 @@ def python_files() -> dict[str, str]:
     return shortened(sources())
 
 
+def translated_files(language: str) -> dict[str, str]:
+    """Return module path -> source for a phone that carries that language."""
+    return shortened(translated_sources(language))
+
+
+# What the literals of the first two are read with; another language's are in `made.py` beside its words.
+_ENTRIES = """
+def entries(language="en"):
+    if language == "en":
+        return ENTRIES
+    try:
+        return __import__("webapp.words." + language + ".made", None, None, ("ENTRIES",)).ENTRIES
+    except ImportError:
+        return ENTRIES
+"""
+_PIECES = """
+def pieces(language):
+    if language in PIECES:
+        return PIECES[language]
+    return __import__("webapp.words." + language + ".made", None, None, ("PIECES",)).PIECES
+"""
+
+
 class Bundle:
     """Everything the phone carries, read once: `build` names exactly this content."""
 
@@ -103,15 +136,28 @@ class Bundle:
         self.files["manifest.webmanifest"] = (STATIC / "manifest.webmanifest").read_bytes()
         self.files["pocket.json"] = python.encode()
         self.precache = {_address(path): _hash(content) for path, content in self.files.items()}
+        # Carried by whoever reads that language, and by nobody else.
+        self.languages = {}
+        for language in translations.LANGUAGES:
+            words = json.dumps({"files": translated_files(language)}, ensure_ascii=True, separators=(",", ":")).encode()
+            self.files[language + ".json"] = words
+            self.languages[language] = _hash(words)
         worker = (STATIC / "built" / "worker.js").read_bytes()
-        everything = json.dumps(self.precache, sort_keys=True).encode() + worker
+        everything = json.dumps([self.precache, self.languages], sort_keys=True).encode() + worker
         self.build = hashlib.sha256(everything).hexdigest()[:10]
         self.worker = self._worker(self.build, worker)
         self.worker_alone = self._worker(self.build + ALONE, worker)
 
     def _worker(self, build: str, script: bytes) -> bytes:
-        failed = escape(sentence(say("offline.text"), Context("en", "us", build)))
-        head = {"build": build, "precache": self.precache, "language": "en", "failed": failed, "policy": PAGE_POLICY}
+        failed = escape(sentence(say("offline.text"), Context(ENGLISH, "us", build)))
+        head = {
+            "build": build,
+            "precache": self.precache,
+            "language": ENGLISH,
+            "languages": self.languages,
+            "failed": failed,
+            "policy": PAGE_POLICY,
+        }
         return b"self.BUILD=" + json.dumps(head, sort_keys=True).encode() + b";\n" + script
 
 

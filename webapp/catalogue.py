@@ -1,15 +1,16 @@
 """The one function through which every visible sentence goes: a Message in, text in the reader's language out.
 
 Plain dicts, since the phone's Python has no gettext. Ids `<calculator>.<rest>` are looked up in that calculator's
-own words; all others in `webapp/words/<language>.py`. The pseudo-language `zz` marks every sentence, so that a test
-can find text that did not come this way.
+own words; all others in `webapp/words/en.py`; those of another language in `webapp/words/<language>/`. The
+pseudo-language `zz` marks every sentence, so that a test can find text that did not come this way.
 """
 
 from calculators import numerals, units
 from calculators.contract import Measured, Message, Plain
-from webapp import shelf
+from webapp import shelf, translations
 from webapp.words import en
 
+ENGLISH = "en"
 PSEUDO = "zz"
 PSEUDO_OPEN = "\u27e6"
 PSEUDO_CLOSE = "\u27e7"
@@ -36,6 +37,13 @@ def template(id: str, context: Context) -> str:
     """Return the sentence `id` with its {parameters} still open."""
     calculator, _, rest = id.partition(".")
     own = shelf.words_of(calculator, rest) if rest else None
+    if context.language in translations.LANGUAGES:
+        if own is None:
+            found = translations.words_of(context.language, translations.SHARED).get(id)
+        else:
+            found = shelf.translated(context.language, calculator, rest)
+        if found is not None:
+            return found
     words = en.WORDS if own is None else own
     text = words[id if own is None else rest]
     if context.language == PSEUDO:
@@ -59,6 +67,13 @@ def sentence(message: Message, context: Context) -> str:
         name, _, rest = part.partition("}")
         out += piece(_parameter(message, name), context) + rest
     return out
+
+
+def unchecked(message: Message, context: Context) -> str:
+    """Return the English of a caution for whoever reads it in a language that no native reader has checked, else ""."""
+    if context.language not in translations.LANGUAGES:
+        return ""
+    return sentence(message, Context(ENGLISH, context.system, context.build))
 
 
 def _parameter(message: Message, name: str) -> object:

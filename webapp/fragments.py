@@ -18,7 +18,7 @@ from calculators.contract import (
     say,
 )
 from webapp import cautions
-from webapp.catalogue import Context, amount, has, piece, sentence, with_unit
+from webapp.catalogue import Context, amount, has, piece, sentence, unchecked, with_unit
 from webapp.forms import Filled, form, shared_query
 from webapp.markup import escape, query, tag
 
@@ -92,7 +92,7 @@ def _answer(filled: Filled) -> str:
             out += _block(filled, result)
     out += _keeping(filled, found.machine)
     out += _recording(filled, found.record)
-    out += _list(filled, "answer.cautions", found.cautions, "cautions")
+    out += _cautions(filled, found.cautions)
     out += _list(filled, "answer.notes", found.notes, "notes")
     out += _folded(filled, "answer.working", "".join(tag("li", filled.text(line)) for line in found.working), "ol")
     cited = cautions.sources_of(found.sources, found.cautions)
@@ -180,6 +180,27 @@ def _list(filled: Filled, heading: str, messages: tuple[Message, ...], style: st
         return ""
     items = "".join(tag("li", filled.text(message)) for message in messages)
     return tag("div", tag("h2", filled.text(say(heading))) + tag("ul", items), 'class="' + style + '"')
+
+
+def _cautions(filled: Filled, messages: tuple[Message, ...]) -> str:
+    """Return the cautions; in a language that no native reader has checked, each with its English beside it."""
+    if not messages or not unchecked(messages[0], filled.context):
+        return _list(filled, "answer.cautions", messages, "cautions")
+    items = "".join(tag("li", filled.text(each) + " " + english(each, filled.context)) for each in messages)
+    heading = tag("h2", filled.text(say("answer.cautions"))) + tag("p", filled.text(say("answer.unchecked")))
+    return tag("div", heading + tag("ul", items), 'class="cautions"')
+
+
+def english(message: Message, context: Context) -> str:
+    """Return the English that stands beside a caution in another language, or ""."""
+    text = unchecked(message, context)
+    return tag("span", escape(text), 'lang="en" class="english"') if text else ""
+
+
+def caution(id: str, context: Context) -> str:
+    """Return a caution that stands alone."""
+    message = say(id)
+    return tag("p", (escape(sentence(message, context)) + " " + english(message, context)).strip(), 'class="caution"')
 
 
 def _folded(filled: Filled, heading: str, items: str, kind: str) -> str:
@@ -362,12 +383,13 @@ def _checklist(filled: Filled, found: Checklist) -> str:
     out = tag("legend", filled.text(found.heading))
     for id, what in found.items:
         box = '<input type="checkbox" autocomplete="off" data-tick="' + escape(id) + '">'
-        out += tag("label", box + tag("span", filled.text(what)), 'class="tick"')
+        words = (filled.text(what) + " " + english(what, filled.context)).strip()
+        out += tag("label", box + tag("span", words), 'class="tick"')
     # The script puts the numbers in, so their places are kept open.
     done = filled.text(say("checklist.done", done="{done}", all=len(found.items)))
     since = filled.text(say("checklist.since", when="{when}"))
     out += tag("p", "", 'role="status" data-done="' + done + '" data-since="' + since + '" hidden')
-    out += tag("p", filled.text(found.left), 'class="left"')
+    out += tag("p", (filled.text(found.left) + " " + english(found.left, filled.context)).strip(), 'class="left"')
     told = "".join([" data-" + id + '="' + filled.text(say("checklist.job." + id)) + '"' for id in OF_JOB])
     out += tag("p", "", 'class="hint" role="status" data-job' + told)
     clear = tag("button", filled.text(say("checklist.clear")), 'type="button" class="quiet" data-untick hidden')

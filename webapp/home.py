@@ -3,6 +3,7 @@
 from calculators.contract import say
 from webapp import finding, shelf
 from webapp.catalogue import Context, sentence
+from webapp.fragments import caution
 from webapp.markup import escape, tag
 
 # The parts of the book: (place of the first calculator in it, its heading).
@@ -46,7 +47,7 @@ def page(typed: str, context: Context) -> str:
         + tag("form", box, asks)
         + tag("div", questions(typed, context), 'id="questions"')
         + tag("section", recent, 'id="recent" class="recent" data-needs-script hidden')
-        + tag("p", words("home.caution"), 'class="caution"')
+        + caution("home.caution", context)
     )
 
 

@@ -11,16 +11,18 @@ from flask import Flask, Response, g, request
 from werkzeug.exceptions import HTTPException
 
 from calculators.contract import say
-from webapp import crew, packing, pocket
+from webapp import crew, packing, pocket, translations
 from webapp.bundle import PAGE_POLICY, Bundle
-from webapp.catalogue import Context, sentence
+from webapp.catalogue import ENGLISH, Context, sentence
 from webapp.json_text import Pairs, to_json
 
 WORKER_POLICY = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'"
 LONGEST_QUERY = 8000  # bytes; a full form sends a few hundred
 A_YEAR = 31536000
 LOCAL_NAMES = ("localhost", "127.0.0.1", "[::1]")
-LANGUAGE = "en"
+LANGUAGE = ENGLISH
+LANGUAGE_COOKIE = "language"
+READ = (ENGLISH, *translations.LANGUAGES)
 TYPES = {
     "css": "text/css; charset=utf-8",
     "js": "text/javascript; charset=utf-8",
@@ -66,9 +68,14 @@ def _answer_routes(app: Flask, bundle: Bundle) -> None:
         if len(raw) > LONGEST_QUERY:
             return _plain_failure(414, "too-long.text")
         pairs = parse_qsl(raw.decode("latin-1"), keep_blank_values=True, errors="replace")
-        reply = pocket.respond(pocket.Request("/" + path, pairs, _wants_part()), LANGUAGE, bundle.build)
+        reply = pocket.respond(pocket.Request("/" + path, pairs, _wants_part()), _language(), bundle.build)
         response = _response(reply.status, reply.content_type, reply.body)
-        response.headers["Vary"] = "HX-Request, HX-Request-Type, HX-History-Restore-Request"
+        response.headers["Vary"] = "HX-Request, HX-Request-Type, HX-History-Restore-Request, Cookie, Accept-Language"
+        chosen = request.args.get("lang", "")
+        if chosen in READ and not path.startswith("api"):
+            # The way to choose where there is no script: whoever follows the link reads on in that language.
+            place = request.script_root + "/"
+            response.set_cookie(LANGUAGE_COOKIE, chosen, max_age=A_YEAR, path=place, samesite="Lax")
         return response
 
     @app.errorhandler(HTTPException)
@@ -86,6 +93,14 @@ def _answer_routes(app: Flask, bundle: Bundle) -> None:
         return _plain_failure(500, "failed.text")
 
 
+def _language() -> str:
+    """Return the language that was chosen on this phone, else the one that its browser asks for, else English."""
+    chosen = request.cookies.get(LANGUAGE_COOKIE, "")
+    if chosen in READ:
+        return chosen
+    return request.accept_languages.best_match(READ) or LANGUAGE
+
+
 def _wants_part() -> bool:
     """Return whether htmx asks for the answer region alone; what it puts into its history is a whole page."""
     headers = request.headers
@@ -101,10 +116,11 @@ def _file_routes(app: Flask, bundle: Bundle) -> None:
         response.headers["Content-Security-Policy"] = WORKER_POLICY
         return response
 
+    @app.get(f"/<any({','.join(translations.LANGUAGES)}):language>.json")
     @app.get("/pocket.json")
     @app.get("/manifest.webmanifest")
     @app.get("/static/<path:name>")
-    def carried(name: str = "") -> Response:
+    def carried(**_named: str) -> Response:
         """Return a file that the phone carries; one with its version in the address may be kept for a year."""
         path = request.path.removeprefix("/")
         if path not in bundle.files:

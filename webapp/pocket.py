@@ -8,8 +8,8 @@ import json
 
 from calculators import asking
 from calculators.contract import Message, say
-from webapp import about, api, fragments, home, jobs_page, log_page, paper_page, shelf, shell, truck_page
-from webapp.catalogue import PSEUDO, Context, sentence
+from webapp import about, api, fragments, home, jobs_page, log_page, paper_page, shelf, shell, translations, truck_page
+from webapp.catalogue import ENGLISH, PSEUDO, Context, sentence
 from webapp.forms import Filled
 from webapp.json_text import to_json
 from webapp.markup import escape, tag
@@ -17,7 +17,7 @@ from webapp.markup import escape, tag
 HTML = "text/html; charset=utf-8"
 JSON = "application/json"
 MOST_PAIRS = 400
-LANGUAGES = ("en", PSEUDO)
+LANGUAGES = (ENGLISH,) + translations.LANGUAGES + (PSEUDO,)
 # The pages that are no question: name -> what stands inside <main>. Its title is `<name>.title`.
 PAGES = {
     "about": about.page,
@@ -71,6 +71,8 @@ def respond(request: Request, language: str, build: str) -> Reply:
     system = request.first("units")
     if asked in LANGUAGES:
         language = asked
+    if language in translations.LANGUAGES and not translations.is_here(language):
+        language = ENGLISH
     if path.startswith("/api"):
         context = Context(language, system if system in ("us", "si") else "si", build)
         status, value = api.reply(path, request.pairs, context)

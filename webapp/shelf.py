@@ -2,9 +2,10 @@
 
 from calculators import asking, made
 from calculators.contract import Calculator
-from webapp import shelf_entries
+from webapp import shelf_entries, translations
 
 _loaded: dict[str, Calculator] = {}
+_titles: dict[str, dict[str, dict[str, str]]] = {}
 
 
 def names() -> tuple[str, ...]:
@@ -39,3 +40,13 @@ def words_of(name: str, id: str) -> dict[str, str] | None:
         return None
     found = calculator(name)
     return None if found is None else found.english
+
+
+def translated(language: str, name: str, id: str) -> str | None:
+    """Return a calculator's sentence in another language, or None; for title and question nothing is loaded."""
+    if id not in ("title", "question"):
+        return translations.words_of(language, name.replace("-", "_")).get(id)
+    if language not in _titles:
+        entries = shelf_entries.entries(language)
+        _titles[language] = {entry: {"title": title, "question": question} for entry, _, title, question, _ in entries}
+    return _titles[language].get(name, {}).get(id)

@@ -1,4 +1,7 @@
-"""The shell's pieces, made by Jinja. The phone's bundle carries a file of this name with the pieces as literals."""
+"""The shell's pieces, made by Jinja. The phone's bundle carries a file of this name with the pieces as literals.
+
+Those of another language are carried with its words.
+"""
 
 import hashlib
 import os
@@ -6,11 +9,12 @@ import os
 import jinja2
 
 from calculators.contract import say
-from webapp.catalogue import PSEUDO, Context, sentence
+from webapp import translations
+from webapp.catalogue import ENGLISH, PSEUDO, Context, sentence
 
 _here = os.path.dirname(os.path.abspath(__file__))
 _static = os.path.join(os.path.dirname(_here), "static")
-LANGUAGES = ("en", PSEUDO)
+LANGUAGES = (ENGLISH, PSEUDO)
 
 
 def fingerprint(path: str) -> str:
@@ -30,7 +34,7 @@ def _pieces(language: str) -> tuple[str, ...]:
     )
     text = environment.get_template("shell.html").render(
         say=lambda id: sentence(say(id), context),
-        language="en" if language == PSEUDO else language,
+        language=ENGLISH if language == PSEUDO else language,
         asset=lambda path: "static/" + path + "?v=" + fingerprint(path),
     )
     for slot in ("@of-records@", "@head@", "@title@", "@main@"):
@@ -39,3 +43,10 @@ def _pieces(language: str) -> tuple[str, ...]:
 
 
 PIECES = {language: _pieces(language) for language in LANGUAGES}
+# Carried with the language.
+TRANSLATED = {language: _pieces(language) for language in translations.LANGUAGES}
+
+
+def pieces(language: str) -> tuple[str, ...]:
+    """Return the pieces in a language that is here."""
+    return PIECES[language] if language in PIECES else TRANSLATED[language]

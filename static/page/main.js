@@ -1,6 +1,7 @@
 // @ts-check
 // The page's own script: what only the page can do. Answers come from Python, on the phone or on the server.
 import { watchForm } from './form.js';
+import { watchLanguage } from './language.js';
 import { watchLinks } from './machines.js';
 import { showRecent } from './recent.js';
 import { readPurpose } from './opened.js';
@@ -17,6 +18,7 @@ watchLinks();
 showRecent();
 document.addEventListener('page:again', showRecent);
 watchTheme();
+watchLanguage();
 loadRecords();
 watchBack();
 keepOnPhone();

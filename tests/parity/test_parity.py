@@ -61,6 +61,7 @@ def test_every_state_of_every_page_gets_the_same_bytes():
         requests += [asked("/" + name, pairs, True) for pairs in problems[::3]]
         requests += [asked("/" + name, [*pairs, ("units", "si")]) for pairs in others]
         requests += [asked("/api/" + name, pairs, language="zz") for pairs in others]
+        requests += [asked("/" + name, pairs, language="es") for pairs in others[::3]]
     assert_same(requests, two_pythons.phone_files())
 
 

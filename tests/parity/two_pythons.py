@@ -7,7 +7,7 @@ import subprocess
 import tempfile
 import traceback
 
-from webapp import bundle, environment, pocket
+from webapp import bundle, environment, pocket, translations
 
 HERE = pathlib.Path(__file__).resolve().parent
 SPECIMEN = HERE.parent / "specimen.py"
@@ -46,11 +46,14 @@ def asked(path: str, pairs: list[tuple[str, str]], partial: bool = False, langua
 
 
 def phone_files() -> dict[str, str]:
-    """Return the real bundle's Python files; with the fixture `specimen`, the specimen stands among them."""
+    """Return the real bundle's Python files and every language's; with the fixture `specimen`, it stands among them."""
     full = bundle.sources()
     if "'specimen'" in full["calculators/made.py"]:
         full["calculators/specimen.py"] = SPECIMEN.read_text("utf-8")
-    return bundle.shortened(full)
+    words: dict[str, str] = {}
+    for language in translations.LANGUAGES:
+        words.update(bundle.translated_files(language))
+    return {**bundle.shortened(full), **words}
 
 
 def server_reply(request: Request) -> str:

@@ -114,8 +114,9 @@ function scrollBack(turn = turns) {
   const y = history.state?.y ?? 0;
   const done = new AbortController();
   const grown = new ResizeObserver(() => {
-    if (turn === turns && window.scrollY < y) window.scrollTo(0, y);
-    if (turn !== turns || window.scrollY >= y) done.abort();
+    // Further down than wanted, too: at the end of a short list the browser goes along with what comes in above the foot.
+    if (turn === turns) window.scrollTo(0, y);
+    if (turn !== turns || Math.abs(window.scrollY - y) < 1) done.abort();
   });
   done.signal.addEventListener('abort', () => grown.disconnect());
   for (const moved of ['pointerdown', 'wheel', 'keydown']) addEventListener(moved, () => done.abort(), { signal: done.signal, passive: true });

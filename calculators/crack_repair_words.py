@@ -3,7 +3,7 @@
 ENGLISH = {
     "title": "Crack repair",
     "question": "It cracked. In what order do I repair it, and with which numbers?",
-    "found-by": "broken cracked fix stop drill gouge cast iron hardface build up buildup braze",
+    "found-by": "broken cracked fix stop drill gouge cast iron hardface build up buildup braze facing hardfacing cracking",
     "lead": "Say what it does and what it is made of. Some parts are not for you alone to weld.",
     # ------------------------------------------------ what is asked
     "field.service": "What the part does",

@@ -283,7 +283,7 @@ def _next(given: Given, machine: _Machine) -> tuple[Next, ...]:
 ENGLISH = {
     "title": "Duty cycle",
     "question": "How long can the machine weld at this current, and how long must it rest?",
-    "found-by": "duty cycle percent overheat thermal cutout trip rest cool down ten minutes rated plate continuous",
+    "found-by": "duty cycle percent overheat thermal cutout trip rest cool down ten minutes rated plate continuous overheated overheating cuts cutting off quits",
     "lead": "Copy one rating off the plate. Leave out what you want to know.",
     "field.rated_current": "Current on the plate",
     "field.rated_duty_cycle": "Percent that goes with it",

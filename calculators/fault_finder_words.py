@@ -6,7 +6,7 @@ from calculators.conductors import LEADS
 ENGLISH = {
     "title": "Fault-finder",
     "question": "What is wrong with my weld, and what do I change first?",
-    "found-by": "troubleshoot trouble problem bad bead defect porosity holes pinholes wormholes worm tracks spatter spitting popcorn popping stubbing sticks stutter burn through blowthrough cold lap lack of fusion undercut ropy convex lumpy crack crater burnback burns back birdnest bird nest won't feed wire slips slipping erratic sputter arc blow wander slag whiskers soot smut black frost regulator freezes freezing",
+    "found-by": "troubleshoot trouble problem bad bead defect porosity holes pinholes wormholes worm tracks spatter spitting popcorn popping stubbing sticks stutter burn through blowthrough cold lap lack of fusion undercut ropy convex lumpy crack crater burnback burns back birdnest bird nest won't feed wire slips slipping erratic sputter arc blow wander slag whiskers soot smut black frost regulator freezes freezing sticking stuck contact tip liner blowing cracking angle push drag inductance gun",
     "lead": "Pick what you see or hear. Each number you add is checked and moves the causes into order.",
     "field.fault": "What you see or hear",
     "option.fault.porosity": "Holes in the bead (porosity)",

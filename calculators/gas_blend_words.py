@@ -3,7 +3,7 @@
 ENGLISH = {
     "title": "Gas blend",
     "question": "What is this gas called, and what is it good for?",
-    "found-by": "mix mixture c25 75/25 90/10 tri-mix argon co2 helium iso 14175 m21 m20 which gas bottle heavier than air pool",
+    "found-by": "mix mixture c25 75/25 90/10 tri-mix argon co2 helium iso 14175 m21 m20 which gas bottle heavier than air pool aluminum stainless steel",
     "lead": "Choose a common mix, or type what is printed on the cylinder. Leave argon or carbon dioxide blank: it is the rest.",
     "field.blend": "Mix",
     "option.blend.other": "I type what is in it",

@@ -3,7 +3,7 @@
 ENGLISH = {
     "title": "Hot work and fire watch",
     "question": "What can catch fire, and how long must it be watched?",
-    "found-by": "fire watch timer hot work permit 35 feet sparks burn extinguisher drum barrel tank fuel weld cut torch grind grass combustible",
+    "found-by": "fire watch timer hot work permit 35 feet sparks burn extinguisher drum barrel tank fuel weld cut torch grind grass combustible oil gas",
     "lead": "For welding, cutting, gouging and grinding. Your ticks stay on this phone, or with the job.",
     "field.work_on": "What gets the heat",
     "hint.work_on": "Know what it was before it was scrap.",

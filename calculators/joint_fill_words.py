@@ -5,7 +5,7 @@ from calculators import wire_with_gas
 ENGLISH = {
     "title": "Joint fill",
     "question": "How much metal does this joint take, and will my wire do?",
-    "found-by": "weld volume filler pounds deposit groove fillet bevel vee butt plug slot passes arc time enough wire area cross section",
+    "found-by": "weld volume filler pounds deposit groove fillet bevel vee butt plug slot passes arc time enough wire area cross section rod rods",
     "lead": "Pick the joint and give its sizes. Add a length, a spool, a feed to see wire, time and travel.",
     "field.joint": "Joint",
     "option.joint.fillet": "Fillet, by its leg",

@@ -3,7 +3,7 @@
 ENGLISH = {
     "title": "Make safe",
     "question": "What can move, burst or fall on this job?",
-    "found-by": "stored energy lockout tagout loto block jack stand hydraulic spring pressure battery airbag bearing clamp ecu computer before welding tire wheel rim machine trailer truck tank",
+    "found-by": "stored energy lockout tagout loto block jack stand hydraulic spring pressure battery airbag bearing clamp ecu computer before welding tire wheel rim machine trailer truck tank air bag",
     "lead": "What stores force can kill with the engine off. Your ticks stay on this phone, or with the job.",
     "field.job": "What is it?",
     "option.job.machine": "Machine",

@@ -3,7 +3,7 @@
 ENGLISH = {
     "title": "Preheat",
     "question": "How warm must the metal be before I weld, and how hot may it get?",
-    "found-by": "heat temperature torch hot cold crack interpass crayon minimum maximum",
+    "found-by": "heat temperature torch hot cold crack interpass crayon minimum maximum between passes",
     "lead": "Choose the metal. Some must be warm enough, some must not get too hot, some both.",
     "field.family": "Metal",
     "option.family.structural": "Structural steel (A36, A572, A500, S355)",

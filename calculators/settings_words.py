@@ -5,7 +5,7 @@ from calculators import machine_fields, shielding_gas, solid_wire, truck_gas
 ENGLISH = {
     "title": "Settings",
     "question": "Where do I set the machine?",
-    "found-by": "dial amps volts wire speed start chart vertical up uphill overhead hinge gate trailer hitch boat hull 5083 5086 6061",
+    "found-by": "dial amps volts wire speed start chart vertical up uphill overhead hinge gate trailer hitch boat hull 5083 5086 6061 plate size diameter weave polarity set",
     "lead": "Metal, thickness, joint and position do. The rest is taken as most trucks have it.",
     "field.thickness": "Thickness",
     "hint.thickness": "Of the thinner piece.",

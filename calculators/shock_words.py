@@ -3,7 +3,7 @@
 ENGLISH = {
     "title": "Electric shock",
     "question": "Can the machine's volts kill me here?",
-    "found-by": "shock electrocution open circuit voltage ocv no load wet rain sweat cramped tank ground generator bond gfci leads tingle",
+    "found-by": "shock electrocution open circuit voltage ocv no load wet rain sweat cramped tank ground generator bond gfci leads tingle electricity zap zaps zapped bite bites",
     "lead": "With no arc the volts are highest. Wet skin lets them through.",
     "field.place": "Where I am",
     "option.place.dry": "Dry, on my feet",

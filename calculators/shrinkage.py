@@ -247,7 +247,7 @@ def _next(given: Given) -> tuple[Next, ...]:
 ENGLISH = {
     "title": "Weld shrinkage",
     "question": "How far will this weld pull, and what makes it less?",
-    "found-by": "warp distortion pull bend twist gap shrink preset",
+    "found-by": "warp distortion pull bend twist gap shrink preset bending bow bowed",
     "lead": "For steel. Leave the shrinkage blank to work it out, or type it and leave another number blank.",
     "field.joint": "Joint",
     "option.joint.butt": "Butt joint",

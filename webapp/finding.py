@@ -3,9 +3,11 @@
 from webapp import shelf_entries
 
 _EXACT, _BEGUN, _NEARLY = 6, 4, 2
+_MOST_TELLING = 24  # how much more than a word that stands everywhere one may count that stands once (halved)
 _IN_TITLE = 1  # more, where the word stands in the title
 _LEAST_BEGUN = 2  # letters that already point to a word
 _LEAST_NEARLY = 5  # letters of which one may be wrong
+_LONGEST_ENDING = 3
 
 _found_by: list[tuple[str, int, str, str]] = []
 
@@ -19,20 +21,23 @@ def _words() -> list[tuple[str, int, str, str]]:
 
 
 def find(typed: str) -> list[str]:
-    """Return the names of the calculators that fit most of the words typed, the best first."""
-    asked = plain(typed)
-    ranked = []
-    for name, place, in_title, others in _words():
-        fitted, score = 0, 0
-        for word in asked:
+    """Return the names of the calculators that fit the words typed, the best first.
+
+    A word that few calculators have says more than one that most have: "spatter" more than "weld".
+    """
+    entries = _words()
+    scores = [0 for _ in entries]
+    for word in plain(typed):
+        fits = []
+        for _, _, in_title, others in entries:
             best = _fit(word, in_title)
-            best = max(best + _IN_TITLE if best else 0, _fit(word, others))
-            if best:
-                fitted, score = fitted + 1, score + best
-        if fitted:
-            ranked.append((-fitted, -score, place, name))
+            fits.append(max(best + _IN_TITLE if best else 0, _fit(word, others)))
+        having = len([fit for fit in fits if fit])
+        for index, fit in enumerate(fits):
+            scores[index] += fit * (_MOST_TELLING // (having + 1) + 1)
+    ranked = [(-scores[index], entry[1], entry[0]) for index, entry in enumerate(entries) if scores[index]]
     ranked.sort()
-    return [row[3] for row in ranked if row[0] == ranked[0][0]]
+    return [name for score, _, name in ranked if 2 * score <= ranked[0][0]]
 
 
 def _fit(asked: str, words: str) -> int:
@@ -46,9 +51,14 @@ def _fit(asked: str, words: str) -> int:
         return _BEGUN
     if len(asked) >= _LEAST_NEARLY:
         for word in words.split(" "):
-            if _one_slip(asked, word):
+            if _one_slip(asked, word) or _ends_otherwise(asked, word):
                 return _NEARLY
     return 0
+
+
+def _ends_otherwise(asked: str, word: str) -> bool:
+    """Return whether a word has another ending here: "cracking" for "crack"."""
+    return len(word) >= _LEAST_NEARLY and len(asked) - len(word) <= _LONGEST_ENDING and asked.startswith(word)
 
 
 def _one_slip(asked: str, word: str) -> bool:
@@ -67,26 +77,41 @@ def _one_slip(asked: str, word: str) -> bool:
 
 
 def plain(text: str) -> list[str]:
-    """Return the words of a text in plain small letters, without those that ask rather than name.
+    """Return the words of a text in plain small letters without accents, and without those that ask rather than name.
 
-    A hyphen joins: "stick-out" is "stickout". Only ASCII letters are made small: the phone's Python knows no others.
+    A hyphen joins, and so does a slash between digits: "stick-out" is "stickout", "75/25" is "7525". Only ASCII letters
+    and those of _ACCENTED are made small: the phone's Python knows no others.
     """
     out = ""
-    for character in text:
+    for index, character in enumerate(text):
         if "A" <= character <= "Z":
             out += chr(ord(character) + 32)
-        elif character in "-'\u2019":
+        elif character in _JOINING or (
+            character == "/" and _is_digit(text[index + 1 : index + 2]) and _is_digit(out[-1:])
+        ):
             continue
-        elif "a" <= character <= "z" or "0" <= character <= "9" or character >= "\u00c0":
+        elif "a" <= character <= "z" or _is_digit(character):
             out += character
+        elif character >= "\u00c0":
+            at = _ACCENTED.find(character)
+            out += character if at < 0 else _UNACCENTED[at]
         else:
             out += " "
     return [word for word in out.split(" ") if word and word not in ASKING]
 
 
+def _is_digit(character: str) -> bool:
+    return "0" <= character <= "9"
+
+
+_JOINING = "-'\u2019"
+# One letter of the second for each of the first: a phone's keyboard adds accents, a glove leaves them out.
+_ACCENTED = "\u00e1\u00e9\u00ed\u00f3\u00fa\u00fc\u00f1\u00c1\u00c9\u00cd\u00d3\u00da\u00dc\u00d1"
+_UNACCENTED = "aeiouunaeiouun"
 # Words that stand in any question.
 ASKING = (
-    "a", "an", "and", "are", "at", "can", "do", "does", "for", "from", "give", "gives", "go", "goes", "how", "i", "in",
-    "is", "it", "its", "may", "me", "much", "must", "my", "need", "of", "on", "or", "so", "take", "takes", "that",
-    "the", "this", "to", "what", "where", "which", "why", "will", "with", "you",
+    "a", "an", "and", "any", "are", "at", "be", "can", "did", "do", "does", "for", "from", "get", "gets", "give",
+    "gives", "go", "goes", "have", "how", "i", "if", "in", "is", "it", "its", "keep", "keeps", "many", "may", "me",
+    "much", "must", "my", "need", "of", "on", "or", "so", "take", "takes", "that", "the", "there", "they", "this",
+    "to", "too", "what", "when", "where", "which", "why", "will", "with", "you",
 )  # fmt: skip

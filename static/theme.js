@@ -1,5 +1,5 @@
 // @ts-check
-// Before the first paint: the theme chosen last, and room for the job at hand. Kept apart from app.js so that nothing
+// Before the first paint: the theme chosen last, and room for the job at hand, the pinned questions and those used last. Kept apart from app.js so that nothing
 // flashes or moves.
 {
   /** @param {string} key */
@@ -13,4 +13,18 @@
   const chosen = kept('theme');
   if (chosen === 'dark' || chosen === 'noon') document.documentElement.dataset.theme = chosen;
   if (kept('job-at-hand')) document.documentElement.dataset.jobAtHand = '';
+  /** @param {string} key @returns {string[]} the questions that a list on the phone is about */
+  const questions = key => {
+    try {
+      return JSON.parse(kept(key) ?? '[]').map((/** @type {{ calculator: string }} */ each) => each.calculator);
+    } catch {
+      return [];
+    }
+  };
+  const pinned = questions('pinned');
+  const used = [...new Set(questions('recent'))].filter(each => !pinned.includes(each)).slice(0, 4); // page/pinned.js: MOST_USED
+  for (const [name, rows] of Object.entries({ pinned, used })) {
+    document.documentElement.style.setProperty(`--${name}`, String(rows.length));
+    document.documentElement.toggleAttribute(`data-has-${name}`, rows.length > 0);
+  }
 }

@@ -53,6 +53,7 @@ FOR_SCRIPTS = {
     *("data-take", "data-undo-delete", "data-value", "data-versions"),
     *("data-remember", "data-undo-fixed"),
     *("data-needs-script", "data-no-recent", "data-number", "data-phone-state", "data-recent", "data-row", "data-rows"),
+    *("data-pin", "data-pinned", "data-used"),
     *("data-theme", "data-theme-choice", "data-timer", "data-undo", "data-unit", "data-update", "data-update-now"),
     *("data-when", "data-when-is", "data-card", "data-line", "data-takes"),
     *("data-again", "data-count", "data-deleted", "data-demo", "data-demo-form", "data-demo-load", "data-demo-remove"),

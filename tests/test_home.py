@@ -1,10 +1,16 @@
 """The first page: every question is on it once, and is found by the words that welders use for it."""
 
+import json
+import urllib.parse
+
 import pytest
 
 from tests import walking
 from tests.html_reading import Page
+from tests.mid_job import GIVEN, MOST_TAPS, TAPS_TO_ASK
 from webapp import finding, home, shelf
+from webapp.asked_often import OFTEN
+from webapp.words import en
 
 # What is typed, and the question that must be the first or the second found.
 WANTED = (
@@ -160,8 +166,8 @@ def test_words_that_only_ask_find_nothing_and_nothing_found_shows_all():
     assert finding.find("what is it") == []
     for typed in ("", "what is it", "xyzzy"):
         page = Page(walking.reply("/", [("find", typed)]).body)
-        links = [element.attributes.get("href", "") for element in page.elements if element.name == "a"]
-        assert [link for link in links if link in shelf.names()] == list(shelf.names())
+        strong = [element.parent for element in page.elements if element.name == "strong" and element.inside("ul")]
+        assert [link.attributes["href"] for link in strong if link is not None] == list(shelf.names())
     assert "Nothing for \u201cxyzzy\u201d" in walking.reply("/", [("find", "xyzzy")]).body
 
 
@@ -178,6 +184,38 @@ def test_only_what_fits_is_listed_and_what_was_typed_stays():
     assert not any(link.startswith("preheat") for link in links)
     assert 'value="gage"' in reply
     assert "Found: 1" in reply
+
+
+@pytest.mark.parametrize(("id", "name", "pairs", "typed"), OFTEN)
+def test_what_is_asked_most_is_three_taps_and_its_numbers_from_the_first_page(id, name, pairs, typed):
+    picked, numbers, answer = GIVEN[id]
+    assert TAPS_TO_ASK + len(picked) <= MOST_TAPS
+    page = Page(walking.reply("/", []).body)
+    links = {each.text(): each.attributes["href"] for each in page.elements if each.name == "a" and each.inside("ul")}
+    path, _, asked = links[en.WORDS[id]].partition("?")
+    assert (path, urllib.parse.parse_qsl(asked)) == (name, list(pairs))
+    given = [*pairs, *picked, *numbers]
+    assert next(iter(json.loads(walking.reply("/api/" + name, given).body)["results"])) == answer
+    assert 'class="headline answered"' in walking.reply("/" + name, given).body
+    # And nothing is given that is not needed.
+    for left_out in (*picked, *numbers):
+        fewer = json.loads(walking.reply("/api/" + name, [each for each in given if each != left_out]).body)
+        assert next(iter(fewer.get("results", {})), "") != answer, left_out
+    assert name in finding.find(typed)[:FIRST_FEW]
+
+
+def test_twelve_are_asked_most_and_none_twice_and_metric_readers_get_their_units():
+    assert len(OFTEN) == len({(name, pairs) for _, name, pairs, _ in OFTEN}) == 12
+    metric = walking.reply("/", [], system="si").body
+    assert 'href="fault-finder?fault=spatter&amp;units=si"' in metric
+    assert 'href="heat-input?units=si">' + en.WORDS["often.heat-input"] in metric
+
+
+def test_room_for_what_is_pinned_is_there_and_empty():
+    body = walking.reply("/", []).body
+    for part in ("data-at-hand", "data-pinned", "data-used", 'id="find"', 'id="questions"', 'id="recent"'):
+        assert part in body
+        body = body[body.index(part) :]  # in this order
 
 
 def test_the_list_alone_comes_while_typing():

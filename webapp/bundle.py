@@ -25,6 +25,7 @@ SHARED_WEBAPP = (
     "__init__.py",
     "about.py",
     "api.py",
+    "asked_often.py",
     "catalogue.py",
     "cautions.py",
     "finding.py",

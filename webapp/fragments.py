@@ -33,7 +33,9 @@ def question(filled: Filled) -> str:
     summary = _summary(filled, ' tabindex="-1" autofocus') if filled.reply.state == "problem" else ""
     spoken = tag("p", "", 'class="visually-hidden" role="status" id="spoken"')
     section = tag("section", answer(filled), 'id="answer" aria-label="' + filled.text(say("answer.heading")) + '"')
-    return heading + lead + summary + tag("div", form(filled) + section, 'class="work"') + spoken
+    pin = tag("button", filled.text(say("pin.button")), 'type="button" aria-pressed="false" data-pin="' + name + '"')
+    pin = tag("p", pin, 'class="row-of-buttons" data-needs-script hidden')
+    return heading + lead + summary + tag("div", form(filled) + section, 'class="work"') + pin + spoken
 
 
 def title(filled: Filled) -> str:

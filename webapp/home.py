@@ -1,10 +1,10 @@
 """The first page: all questions in the order of the work, and a box that finds one by the words a welder uses."""
 
 from calculators.contract import say
-from webapp import finding, shelf
+from webapp import asked_often, finding, shelf
 from webapp.catalogue import Context, sentence
 from webapp.fragments import caution
-from webapp.markup import escape, tag
+from webapp.markup import escape, query, tag
 
 # The parts of the book: (place of the first calculator in it, its heading).
 PARTS = (
@@ -41,9 +41,13 @@ def page(typed: str, context: Context) -> str:
     recent += tag("ol", "", "data-recent hidden")
     recent += tag("button", words("home.forget"), 'type="button" class="quiet" data-forget hidden')
     at_hand = tag("a", tag("strong", words("home.job-at-hand")) + " " + tag("span", ""), 'href="jobs"')
+    # Their rows come from the phone's memory (page/pinned.js); until then they take no room.
+    first = tag("section", tag("h2", words("home.pinned")) + tag("ol", ""), "data-pinned")
+    first += tag("section", tag("h2", words("home.used")) + tag("ol", ""), "data-used")
     return (
         tag("h1", words("home.title"))
         + tag("p", at_hand, "data-at-hand")
+        + first
         + tag("form", box, asks)
         + tag("div", questions(typed, context), 'id="questions"')
         + tag("section", recent, 'id="recent" class="recent" data-needs-script hidden')
@@ -62,11 +66,24 @@ def questions(typed: str, context: Context) -> str:
             return out + _list(found, context)
     else:
         out = ""
+    out += _often(context)
     for heading, names in _parts():
         titles = " ".join([tag("span", escape(sentence(say(name + ".title"), context))) for name in names])
         shown = tag("h2", escape(sentence(say(heading), context))) + tag("p", titles)
         out += tag("details", tag("summary", tag("div", shown)) + _list(names, context), 'class="part"')
     return out
+
+
+def _often(context: Context) -> str:
+    """Return the questions asked most, folded; each leads to where its answer stands."""
+    items = ""
+    for id, name, pairs, _ in asked_often.OFTEN:
+        carried = [*pairs, ("units", "si")] if context.system == "si" else [*pairs]
+        address = name + ("?" + query(carried) if carried else "")
+        items += tag("li", tag("a", escape(sentence(say(id), context)), 'href="' + escape(address) + '"'))
+    shown = tag("h2", escape(sentence(say("home.often"), context)))
+    shown += tag("p", escape(sentence(say("home.often-hint"), context)))
+    return tag("details", tag("summary", tag("div", shown)) + tag("ul", items, 'class="often"'), 'class="part"')
 
 
 def _parts() -> list[tuple[str, list[str]]]:

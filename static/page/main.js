@@ -3,6 +3,7 @@
 import { watchForm } from './form.js';
 import { watchLanguage } from './language.js';
 import { watchLinks } from './machines.js';
+import { watchPin } from './pinned.js';
 import { showRecent } from './recent.js';
 import { readPurpose } from './opened.js';
 import { keepOnPhone } from './phone.js';
@@ -15,8 +16,10 @@ for (const element of document.querySelectorAll('[data-needs-script]')) element.
 const form = document.querySelector('form[data-calculator]');
 if (form instanceof HTMLFormElement) watchForm(form);
 watchLinks();
+watchPin();
 showRecent();
 document.addEventListener('page:again', showRecent);
+window.addEventListener('pageshow', event => event.persisted && showRecent()); // a browser may keep whole pages
 watchTheme();
 watchLanguage();
 loadRecords();

@@ -52,6 +52,31 @@ export function keepRecent(answer, since) {
 
 export const forgetRecent = () => keep(RECENT, null);
 
+/** The newest answer of each question, the newest first. @returns {RecentAnswer[]} */
+export const lastOfEach = () => {
+  const answers = recentAnswers();
+  return answers.filter((each, index) => answers.findIndex(other => other.calculator === each.calculator) === index);
+};
+
+const PINNED = 'pinned';
+/** A pinned question has its name there as well: the page may not list it. @typedef {{ calculator: string, title: string }} Pin */
+
+/** @returns {Pin[]} in the order in which they were pinned */
+export function pinned() {
+  try {
+    const list = JSON.parse(recall(PINNED) ?? '[]');
+    return Array.isArray(list) ? list.filter(each => typeof each?.calculator === 'string' && typeof each?.title === 'string') : [];
+  } catch {
+    return [];
+  }
+}
+
+/** Pin a question, or take it off if it was pinned. @param {Pin} pin */
+export function turnPin(pin) {
+  const others = pinned().filter(each => each.calculator !== pin.calculator);
+  keep(PINNED, JSON.stringify(others.length < pinned().length ? others : [...others, pin]));
+}
+
 const JOB_AT_HAND = 'job-at-hand';
 
 /** The open job that was looked at last. @returns {{ id: string, title: string } | undefined} */

@@ -1,6 +1,7 @@
 // @ts-check
 // The first screen: recent answers, and questions that open with the numbers last used.
-import { forgetRecent, inputsKey, jobAtHand, linkKey, recall, recentAnswers } from './memory.js';
+import { forgetRecent, jobAtHand, recentAnswers } from './memory.js';
+import { showPinned, withLastInputs } from './pinned.js';
 
 export function showRecent() {
   const list = document.querySelector('[data-recent]');
@@ -16,7 +17,12 @@ export function showRecent() {
     forgetRecent();
     showRecent();
   };
-  for (const link of document.querySelectorAll('.questions a')) openWithLastInputs(link);
+  showPinned();
+  for (const link of document.querySelectorAll('.questions a, .often a')) {
+    const address = link.getAttribute('href') ?? '';
+    // What a question says itself is not to be typed over.
+    if (!address.includes('?') || address.endsWith('?units=si')) link.setAttribute('href', withLastInputs(address));
+  }
 }
 
 function showJobAtHand() {
@@ -42,11 +48,4 @@ function entry(answer) {
   const item = document.createElement('li');
   item.append(link);
   return item;
-}
-
-/** @param {Element} link */
-function openWithLastInputs(link) {
-  const calculator = (link.getAttribute('href') ?? '').split('?')[0] ?? '';
-  const last = recall(linkKey(calculator)) ?? recall(inputsKey(calculator));
-  if (last) link.setAttribute('href', `${calculator}?${last}`);
 }

@@ -1,7 +1,7 @@
 // What the page remembers, and what it does when a browser refuses to.
 import assert from 'node:assert/strict';
 import { beforeEach, test } from 'node:test';
-import { forgetRecent, inputsKey, keep, keepRecent, linkKey, recall, recentAnswers } from '../../static/page/memory.js';
+import { forgetRecent, inputsKey, keep, keepRecent, lastOfEach, linkKey, pinned, recall, recentAnswers, turnPin } from '../../static/page/memory.js';
 
 class Storage {
   #kept = new Map();
@@ -71,4 +71,23 @@ test('forgetting leaves the inputs alone', () => {
   forgetRecent();
   assert.deepEqual(recentAnswers(), []);
   assert.equal(recall(inputsKey('heat-input')), 'voltage=24');
+});
+
+test('a pin is turned on and off, in the order of pinning, and a spoilt list is none', () => {
+  const pin = calculator => ({ calculator, title: calculator.toUpperCase() });
+  for (const each of ['heat-input', 'preheat', 'settings', 'preheat']) turnPin(pin(each));
+  assert.deepEqual(pinned(), [pin('heat-input'), pin('settings')]);
+  for (const spoilt of ['{', 'null', '7', '[null, {"calculator": 1}, {"calculator": "x"}]']) {
+    keep('pinned', spoilt);
+    assert.deepEqual(pinned(), [], spoilt);
+  }
+  turnPin(pin('preheat'));
+  assert.deepEqual(pinned(), [pin('preheat')]);
+});
+
+test('of each question the newest answer counts, the newest first', () => {
+  keepRecent(answer('heat-input', 'heat-input?voltage=20', 1), 1);
+  keepRecent(answer('preheat', 'preheat?thickness=1', 2), 2);
+  keepRecent(answer('heat-input', 'heat-input?voltage=24', 3), 3);
+  assert.deepEqual(lastOfEach().map(each => each.href), ['heat-input?voltage=24', 'preheat?thickness=1']);
 });

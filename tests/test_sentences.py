@@ -9,7 +9,7 @@ import pytest
 from calculators import asking
 from calculators.contract import STANDINGS, Calculator, Choice, Field, Number, Quantity, Rows, Words
 from tests import walking
-from webapp import cautions, fragments, jobs_page, log_page, paper_page, shelf, translations, truck_page
+from webapp import cautions, fragments, glossary, jobs_page, log_page, paper_page, shelf, translations, truck_page
 from webapp.bundle import ROOT
 from webapp.catalogue import PSEUDO_CLOSE, PSEUDO_OPEN
 from webapp.words import en
@@ -23,6 +23,8 @@ NAMES = (*shelf.names(), "specimen")
 MADE_IDS: dict[str, tuple[str, ...]] = {
     "standing.": STANDINGS,
     "timer.": ("start", "stop", "running"),
+    "term.": tuple(key for key, _, _ in glossary.TERMS),
+    "meaning.": tuple(key for key, _, _ in glossary.TERMS),
     "theme.": ("auto", "dark", "noon"),
     "language.": ("en", *translations.LANGUAGES),
     "form.units.": ("us", "si"),

@@ -1,7 +1,7 @@
 """The About page: what the book is, every source with its standing, licences."""
 
 from calculators.contract import say
-from webapp import cautions, fragments, shelf
+from webapp import cautions, glossary, shelf, wording
 from webapp.catalogue import Context, sentence
 from webapp.markup import escape, tag
 
@@ -33,6 +33,7 @@ def page(context: Context) -> str:
         + fragments.caution("about.caution", context)
         + tag("h2", words("about.keeps"))
         + tag("p", words("about.keeps.text"))
+        + tag("p", tag("a", words("glossary.title"), 'class="action" href="glossary"'))
         + tag("h2", words("about.sources"))
         + tag("p", words("about.standings"))
         + _sources(context)
@@ -44,11 +45,17 @@ def page(context: Context) -> str:
 
 
 def _sources(context: Context) -> str:
-    out = ""
+    """Return a fold for each question, then one for the cautions and one for the glossary."""
+    listed = []
     for name in shelf.names():
         calculator = shelf.calculator(name)
         assert calculator is not None
-        items = "".join(fragments.source(source, context) for source in calculator.sources)
-        out += tag("h3", escape(sentence(say(name + ".title"), context))) + tag("ul", items)
-    items = "".join(fragments.source(source, context) for source, _ in cautions.LIBRARY)
-    return out + tag("h3", escape(sentence(say("answer.cautions"), context))) + tag("ul", items)
+        listed.append((name + ".title", calculator.sources))
+    listed.append(("answer.cautions", tuple([each for each, _ in cautions.LIBRARY])))
+    listed.append(("glossary.title", glossary.SOURCES))
+    out = ""
+    for heading, sources in listed:
+        items = "".join([wording.source(each, context) for each in sources])
+        summary = tag("summary", tag("h3", escape(sentence(say(heading), context))))
+        out += tag("details", summary + tag("ul", items))
+    return out

@@ -31,6 +31,7 @@ SHARED_WEBAPP = (
     "finding.py",
     "forms.py",
     "fragments.py",
+    "glossary.py",
     "home.py",
     "jobs_page.py",
     "json_text.py",

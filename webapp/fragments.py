@@ -12,12 +12,11 @@ from calculators.contract import (
     Message,
     Next,
     Number,
-    Source,
     Table,
     Words,
     say,
 )
-from webapp import cautions
+from webapp import cautions, glossary, wording
 from webapp.catalogue import Context, amount, has, piece, sentence, unchecked, with_unit
 from webapp.forms import Filled, form, shared_query
 from webapp.markup import escape, query, tag
@@ -35,7 +34,15 @@ def question(filled: Filled) -> str:
     section = tag("section", answer(filled), 'id="answer" aria-label="' + filled.text(say("answer.heading")) + '"')
     pin = tag("button", filled.text(say("pin.button")), 'type="button" aria-pressed="false" data-pin="' + name + '"')
     pin = tag("p", pin, 'class="row-of-buttons" data-needs-script hidden')
-    return heading + lead + summary + tag("div", form(filled) + section, 'class="work"') + pin + spoken
+    return (
+        heading
+        + lead
+        + summary
+        + tag("div", form(filled) + section, 'class="work"')
+        + pin
+        + spoken
+        + glossary.of_question(name, filled.context)
+    )
 
 
 def title(filled: Filled) -> str:
@@ -98,7 +105,7 @@ def _answer(filled: Filled) -> str:
     out += _list(filled, "answer.notes", found.notes, "notes")
     out += _folded(filled, "answer.working", "".join(tag("li", filled.text(line)) for line in found.working), "ol")
     cited = cautions.sources_of(found.sources, found.cautions)
-    out += _folded(filled, "answer.sources", "".join(source(each, filled.context) for each in cited), "ul")
+    out += _folded(filled, "answer.sources", "".join(wording.source(each, filled.context) for each in cited), "ul")
     out += _next(filled, found.next_questions)
     return out + _ran(filled) + _sharing(filled)
 
@@ -209,12 +216,6 @@ def _folded(filled: Filled, heading: str, items: str, kind: str) -> str:
     if not items:
         return ""
     return tag("details", tag("summary", filled.text(say(heading))) + tag(kind, items))
-
-
-def source(each: Source, context: Context) -> str:
-    """Return a source as a list item: its title as published, and its standing in the reader's language."""
-    standing = escape(sentence(say("standing." + each.standing), context))
-    return tag("li", tag("cite", escape(each.title), 'lang="en"') + " " + tag("span", standing, 'class="standing"'))
 
 
 def _next(filled: Filled, questions: tuple[Next, ...]) -> str:

@@ -8,7 +8,20 @@ import json
 
 from calculators import asking
 from calculators.contract import Message, say
-from webapp import about, api, fragments, home, jobs_page, log_page, paper_page, shelf, shell, translations, truck_page
+from webapp import (
+    about,
+    api,
+    fragments,
+    glossary,
+    home,
+    jobs_page,
+    log_page,
+    paper_page,
+    shelf,
+    shell,
+    translations,
+    truck_page,
+)
 from webapp.catalogue import ENGLISH, PSEUDO, Context, sentence
 from webapp.forms import Filled
 from webapp.json_text import to_json
@@ -21,6 +34,7 @@ LANGUAGES = (ENGLISH,) + translations.LANGUAGES + (PSEUDO,)
 # The pages that are no question: name -> what stands inside <main>. Its title is `<name>.title`.
 PAGES = {
     "about": about.page,
+    "glossary": glossary.page,
     "log": log_page.log,
     "entry": log_page.entry,
     "crew": log_page.crew,

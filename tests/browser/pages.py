@@ -19,7 +19,7 @@ RECENT = [
 
 def addresses(states: tuple[str, ...] = ONE_OF_EACH) -> list[str]:
     """Return the address of every page, each calculator's in each of these states."""
-    found = ["", "about", "log", "entry", "crew", "jobs", "work", "truck", "no/such/page"]
+    found = ["", "about", "glossary", "log", "entry", "crew", "jobs", "work", "truck", "no/such/page"]
     for name in shelf.names():
         wanted = list(states) + ["waiting"] * (name == "specimen")
         for state, pairs in walking.states(name):

@@ -33,6 +33,7 @@ def test_what_an_answer_cites_is_there():
     for name in shelf.names():
         assert _cited(by_name[name]) == {(each.title, each.standing) for each in walking.calculator(name).sources}
         for _, came in walking.answered(name):
+            assert came.answer is not None
             given = cautions.sources_of(came.answer.sources, came.answer.cautions)
             assert {(each.title, each.standing) for each in given} <= everything, name
     assert not {pair for pair in everything if len(pair) != 2}

@@ -78,7 +78,7 @@ def page(context: Context) -> str:
         inner = tag("h2", words("term." + key)) + tag("p", words("meaning." + key))
         if source is not None:
             inner += tag("ul", wording.source(source, context), 'class="term-source"')
-        links = [tag("a", words(name + ".title"), 'href="' + name + '"') for name in used.split()]
+        links = [tag("a", words(name + ".title"), 'href="' + name + '"') for name in used.split(" ") if name]
         if links:
             inner += tag("p", " ".join(links), 'class="terms"')
         out += tag("section", inner, 'id="' + key + '"')
@@ -90,7 +90,7 @@ def of_question(name: str, context: Context) -> str:
     words = wording.Wording(context)
     links = [
         tag("a", escape(term), 'href="glossary#' + key + '"')
-        for term, key in _sorted([key for key, used, _ in TERMS if name in used.split()], context)
+        for term, key in _sorted([key for key, used, _ in TERMS if name in used.split(" ")], context)
     ]
     if not links:
         return ""

@@ -78,7 +78,7 @@ def _often(context: Context) -> str:
     """Return the questions asked most, folded; each leads to where its answer stands."""
     items = ""
     for id, name, pairs, _ in asked_often.OFTEN:
-        carried = [*pairs, ("units", "si")] if context.system == "si" else [*pairs]
+        carried = list(pairs + ((("units", "si"),) if context.system == "si" else ()))
         address = name + ("?" + query(carried) if carried else "")
         items += tag("li", tag("a", escape(sentence(say(id), context)), 'href="' + escape(address) + '"'))
     shown = tag("h2", escape(sentence(say("home.often"), context)))

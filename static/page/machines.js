@@ -35,7 +35,7 @@ export function unused(list, name) {
 /** From where a question is opened, for the page that opens. */
 export function watchLinks() {
   document.addEventListener('click', event => {
-    const link = event.target instanceof Element ? event.target.closest('.next a, .questions a') : null;
+    const link = event.target instanceof Element ? event.target.closest('.next a, .questions a, .often a, [data-pinned] a, [data-used] a') : null;
     if (link instanceof HTMLAnchorElement) follow(link.closest('.next') ? 'next' : 'home', link.href);
   });
 }

@@ -9,6 +9,7 @@ import pytest
 from calculators import asking
 from calculators.contract import STANDINGS, Calculator, Choice, Field, Number, Quantity, Rows, Words
 from tests import walking
+from tests.html_reading import Page
 from webapp import cautions, fragments, glossary, jobs_page, log_page, paper_page, shelf, translations, truck_page
 from webapp.bundle import ROOT
 from webapp.catalogue import PSEUDO_CLOSE, PSEUDO_OPEN
@@ -18,6 +19,19 @@ pytestmark = [pytest.mark.quick, pytest.mark.usefixtures("specimen")]
 
 NAMES = (*shelf.names(), "specimen")
 
+
+def shared_hints() -> set[str]:
+    """Return the last parts of the hints that stand beside fields without one of their own."""
+    found = set()
+    for name in shelf.names():
+        for _, field in walking.boxes(walking.calculator(name)):
+            if not field.hint:
+                own = f"{field.name}.{name}"
+                found.add(own if "hint." + own in en.WORDS else field.name)
+        found |= {each.name for each in walking.calculator(name).fields if isinstance(each, Rows) and not each.hint}
+    return found
+
+
 # Ids made at run time from a first part and one of these; where a tuple is empty, the rest comes from the
 # declarations and is checked with each calculator below.
 MADE_IDS: dict[str, tuple[str, ...]] = {
@@ -25,6 +39,7 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "timer.": ("start", "stop", "running"),
     "term.": tuple(key for key, _, _ in glossary.TERMS),
     "meaning.": tuple(key for key, _, _ in glossary.TERMS),
+    "hint.": tuple(shared_hints()),
     "theme.": ("auto", "dark", "noon"),
     "language.": ("en", *translations.LANGUAGES),
     "form.units.": ("us", "si"),
@@ -293,3 +308,14 @@ def test_script_has_no_sentence_of_its_own(path):
 
 def test_planted_sentence_in_a_script_is_found():
     assert script_sentences("say('Ready to go'); // It's ready\nlog(`Not yet done`)") == ["Ready to go", "Not yet done"]
+
+
+def test_every_field_has_one_sentence_beside_it():
+    lacking = []
+    for name in NAMES[:-1]:  # the specimen shows that a field can do without
+        page = Page(walking.reply("/" + name, []).body)
+        ids = {each.attributes.get("id") for each in page.elements}
+        for box, _ in walking.boxes(walking.calculator(name)):
+            if box + "-hint" not in ids:
+                lacking.append((name, box))
+    assert lacking == []

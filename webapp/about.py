@@ -1,7 +1,7 @@
 """The About page: what the book is, every source with its standing, licences."""
 
 from calculators.contract import say
-from webapp import cautions, glossary, shelf, wording
+from webapp import cautions, fragments, glossary, shelf, wording
 from webapp.catalogue import Context, sentence
 from webapp.markup import escape, tag
 

@@ -164,16 +164,24 @@ def _label_text(filled: Filled, field: Field) -> str:
 
 
 def _hint_and_error(filled: Filled, field: Field, name: str) -> str:
-    out = ""
-    if field.hint:
-        hint = filled.text(say(filled.calculator.name + ".hint." + field.name))
-        out += tag("p", hint, 'class="hint" id="' + name + '-hint"')
+    out = _hint(filled, field, ' id="' + name + '-hint"')
     error = filled.text(filled.errors[name]) if name in filled.errors else ""
     return out + tag("p", error, 'class="error" id="' + name + '-error"' + ("" if error else " hidden"))
 
 
-def _described_by(field: Field, name: str) -> str:
-    return 'aria-describedby="' + (name + "-hint " if field.hint else "") + name + '-error"'
+def _hint(filled: Filled, field: Field, attributes: str) -> str:
+    """Return the sentence beside a field: its own, or the one that fields of its name share; "" if there is none."""
+    own = filled.calculator.name
+    if field.hint:
+        return tag("p", filled.text(say(own + ".hint." + field.name)), 'class="hint"' + attributes)
+    for id in ("hint." + field.name + "." + own, "hint." + field.name):
+        if has(id):
+            return tag("p", filled.text(say(id)), 'class="hint shared"' + attributes)
+    return ""
+
+
+def _described_by(filled: Filled, field: Field, name: str) -> str:
+    return 'aria-describedby="' + (name + "-hint " if _hint(filled, field, "") else "") + name + '-error"'
 
 
 def _state(filled: Filled, name: str) -> str:
@@ -198,7 +206,7 @@ def _entry(filled: Filled, field: Field, name: str, typed: str, unit: str) -> st
         ' autocapitalize="off" spellcheck="false"'
         + mode
         + " "
-        + _described_by(field, name)
+        + _described_by(filled, field, name)
         + _state(filled, name)
         + ">"
     )
@@ -324,7 +332,7 @@ def _choice(filled: Filled, field: Choice, name: str, chosen: str) -> str:
     for value in field.options:
         selected = " selected" if value == chosen else ""
         options += tag("option", _option_text(filled, field, value), 'value="' + escape(value) + '"' + selected)
-    attributes = 'id="' + name + '" name="' + name + '" ' + _described_by(field, name) + _state(filled, name)
+    attributes = 'id="' + name + '" name="' + name + '" ' + _described_by(filled, field, name) + _state(filled, name)
     return out + tag("div", tag("select", options, attributes), 'class="entry"')
 
 
@@ -340,7 +348,7 @@ def _radios(filled: Filled, field: Choice, name: str, chosen: str) -> str:
         checked = " checked" if value == chosen else ""
         box = '<input type="radio" id="' + id + '" name="' + name + '" value="' + escape(value) + '"' + checked + ">"
         out += tag("label", box + tag("span", _option_text(filled, field, value)), 'class="radio" for="' + id + '"')
-    return tag("fieldset", out, _described_by(field, name))
+    return tag("fieldset", out, _described_by(filled, field, name))
 
 
 def _rows(filled: Filled, field: Rows) -> str:
@@ -350,8 +358,7 @@ def _rows(filled: Filled, field: Rows) -> str:
         if name.startswith(field.name + "-"):
             shown = max(shown, int(name.split("-")[1]))
     out = tag("legend", _label_text(filled, field))
-    if field.hint:
-        out += tag("p", filled.text(say(filled.calculator.name + ".hint." + field.name)), 'class="hint"')
+    out += _hint(filled, field, "")
     for number in range(1, field.most + 1):
         prefix = field.name + "-" + str(number) + "-"
         chosen = _choices_of_row(filled, field, prefix)

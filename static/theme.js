@@ -1,5 +1,6 @@
 // @ts-check
-// Before the first paint: the theme chosen last, and room for the job at hand, the pinned questions and those used last. Kept apart from app.js so that nothing
+// Before the first paint: the theme chosen last, room for the job at hand, the pinned questions and those used last, and
+// for what needs script. Kept apart from app.js so that nothing
 // flashes or moves.
 {
   /** @param {string} key */
@@ -12,6 +13,7 @@
   };
   const chosen = kept('theme');
   if (chosen === 'dark' || chosen === 'noon') document.documentElement.dataset.theme = chosen;
+  document.documentElement.dataset.script = ''; // what needs one shows from the first paint on
   if (kept('job-at-hand')) document.documentElement.dataset.jobAtHand = '';
   /** @param {string} key @returns {string[]} the questions that a list on the phone is about */
   const questions = key => {

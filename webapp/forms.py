@@ -143,7 +143,8 @@ def _new_field(filled: Filled, field: Field, prefix: str, typed: str, chosen: st
         inner = _choice(filled, field, name, chosen)
     else:
         inner = _entry(filled, field, name, typed, chosen)
-    attributes = 'class="field' + (" wrong" if name in filled.errors else "") + '"'
+    stepped = " stepped" if isinstance(field, Quantity) and field.quantity.steps else ""
+    attributes = 'class="field' + stepped + (" wrong" if name in filled.errors else "") + '"'
     return tag("div", inner, attributes + _asked_when(field.when, prefix, hidden))
 
 
@@ -211,7 +212,7 @@ def _entry(filled: Filled, field: Field, name: str, typed: str, unit: str) -> st
         + ">"
     )
     if isinstance(field, Quantity):
-        box += _unit_choice(filled, field, name, unit)
+        box += _unit_choice(filled, field, name, unit) + _steps(filled, field)
     out += tag("div", box, 'class="entry"')
     if isinstance(field, Quantity):
         out += _presets(filled, field, name) + _timer(filled, field, name)
@@ -252,6 +253,23 @@ def _unit_choice(filled: Filled, field: Quantity, name: str, unit: str) -> str:
         options += tag("option", shown, 'value="' + escape(each) + '"' + chosen)
     label = filled.text(say("form.unit-of", label=reading.label(filled.calculator, field)))
     return tag("select", options, 'name="' + name + '_unit" id="' + name + '_unit" aria-label="' + label + '"')
+
+
+def _steps(filled: Filled, field: Quantity) -> str:
+    """Return the buttons for one step less and more; the page's script presses them (static/page/steppers.js)."""
+    if not field.quantity.steps:
+        return ""
+    low, high = reading.limits(field)
+    worth = []
+    for unit, step in field.quantity.steps:
+        ends = [numerals.plain(units.from_coherent(end, unit)) for end in (low, high)]
+        worth.append("|".join([unit, step] + ends))
+    label = reading.label(filled.calculator, field)
+    buttons = ""
+    for id in ("form.step-less", "form.step-more"):
+        name = filled.text(say(id, label=label))
+        buttons += tag("button", "", 'type="button" tabindex="-1" aria-label="' + name + '"')
+    return tag("span", buttons, 'class="steps" data-steps="' + escape(";".join(worth)) + '"')
 
 
 def _presets(filled: Filled, field: Quantity, name: str) -> str:

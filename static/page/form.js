@@ -9,6 +9,7 @@ import { watchKeptBoxes } from './kept-box.js';
 import { offerKeeping, watchMachines } from './machines.js';
 import { followed, inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
 import { inputsName, openedFor, purpose } from './opened.js';
+import { watchSteppers } from './steppers.js';
 import { watchTicks } from './ticks.js';
 import { watchTimers } from './timer.js';
 
@@ -81,6 +82,7 @@ export function watchForm(form) {
   watchErrors(form, answer);
   keepClearOfBar(form, answer);
   watchClear(form, ask);
+  watchSteppers(form);
   watchTimers(form, fill);
   if (!openedFor().job) watchTicks(answer, calculator); // a job's own: records/job-ticks.js
   watchCountdown(answer, calculator);

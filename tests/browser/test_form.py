@@ -48,6 +48,20 @@ def test_a_preset_fills_its_box_and_its_unit(heat):
     wait_for_number(heat, "17.3")
 
 
+def test_a_step_more_or_less_changes_the_number_and_the_answer(answered):
+    less, more = (answered.get_by_role("button", name=f"Arc voltage: {way}") for way in ("less", "more"))
+    for button, volts, heat in ((more, "24.5", "17.6"), (less, "24", "17.3"), (less, "23.5", "16.9")):
+        button.tap()
+        assert answered.input_value("#voltage") == volts
+        wait_for_number(answered, heat)  # 24.5 and 23.5 of 24 V x 17.28 kJ/in, by hand
+    answered.fill("#weld_length", "3/16 in")
+    answered.get_by_role("button", name="Weld length: more").tap()
+    assert answered.input_value("#weld_length") == "1 in"
+    answered.get_by_role("button", name="Arc time: less").tap()
+    assert answered.evaluate("document.activeElement.id") == "arc_time", "blank: the place to type it"
+    assert answered.input_value("#arc_time") == ""
+
+
 def test_an_answer_comes_while_typing_and_says_what_it_waits_for(heat):
     heat.locator("#voltage").tap()
     heat.keyboard.type("24", delay=TYPING_MS)

@@ -79,6 +79,8 @@ WORDS = {
     "form.choose": "Choose",
     "form.presets": "Common values for: {label}",
     "form.unknown": "Not known",
+    "form.step-less": "{label}: less",
+    "form.step-more": "{label}: more",
     "form.row": "{label}, row {row}",
     "row-field": "{label} in row {row}",
     "timer.start": "Start timer",

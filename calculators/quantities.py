@@ -81,7 +81,7 @@ _ALL = (
     _q("weld_length", _LENGTH, "mm", "in", 1.0, 1000000.0, steps=_ALONG),
     _q("arc_time", ("s", "min", "h"), "min", "min", 0.01, 60000.0, steps=(("s", "5"), ("min", "1"), ("h", "0.5"))),
     _q("thermal_efficiency", ("", "%"), "", "", 0.2, 1.0),
-    _q("heat_input", _LINE_ENERGY, "J/mm", "kJ/in", 5.0, 20000.0),
+    _q("heat_input", _LINE_ENERGY, "J/mm", "kJ/in", 5.0, 20000.0, steps=_ENERGY),
     _q("arc_energy", _LINE_ENERGY, "J/mm", "kJ/in", 5.0, 20000.0),
     _q("heat_input_limit", _LINE_ENERGY, "J/mm", "kJ/in", 5.0, 20000.0, steps=_ENERGY),
     _q("thickness", _THICK, "mm", "in", 0.1, 300.0, places=(("in", 4), ("mm", 3)), steps=_SIXTEENTHS),

@@ -51,7 +51,7 @@ FOR_SCRIPTS = {
     *("data-log", "data-more", "data-narrow-value", "data-no-log", "data-open", "data-pattern", "data-persist"),
     *("data-photos", "data-record", "data-record-said", "data-record-save", "data-repeat", "data-said", "data-send"),
     *("data-take", "data-undo-delete", "data-value", "data-versions"),
-    *("data-remember", "data-undo-fixed", "data-steps", "data-quantity"),
+    *("data-remember", "data-undo-fixed", "data-steps", "data-quantity", "data-hand-on"),
     *("data-needs-script", "data-no-recent", "data-number", "data-phone-state", "data-recent", "data-row", "data-rows"),
     *("data-pin", "data-pinned", "data-used"),
     *("data-theme", "data-theme-choice", "data-timer", "data-undo", "data-unit", "data-update", "data-update-now"),

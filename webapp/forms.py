@@ -252,7 +252,8 @@ def _unit_choice(filled: Filled, field: Quantity, name: str, unit: str) -> str:
         shown = escape(units.sign(each)) if each else "\u2013"
         options += tag("option", shown, 'value="' + escape(each) + '"' + chosen)
     label = filled.text(say("form.unit-of", label=reading.label(filled.calculator, field)))
-    return tag("select", options, 'name="' + name + '_unit" id="' + name + '_unit" aria-label="' + label + '"')
+    attributes = 'name="' + name + '_unit" id="' + name + '_unit" data-quantity="' + field.quantity.name
+    return tag("select", options, attributes + '" aria-label="' + label + '"')
 
 
 def _steps(filled: Filled, field: Quantity) -> str:
@@ -414,7 +415,7 @@ def _units_choice(filled: Filled) -> str:
     for system in ("us", "si"):
         selected = " selected" if filled.context.system == system else ""
         options += tag("option", filled.text(say("form.units." + system)), 'value="' + system + '"' + selected)
-    select = tag("select", options, 'id="units" name="units"')
+    select = tag("select", options, 'id="units" name="units" data-quantity="units"')
     inner = tag("label", filled.text(say("form.units")), 'for="units"') + tag("div", select, 'class="entry"')
     return tag("div", inner, 'class="field"')
 

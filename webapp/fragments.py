@@ -88,7 +88,7 @@ def _answer(filled: Filled) -> str:
     reply = filled.reply
     found = reply.answer
     assert found is not None
-    out = _headline(filled, found.results[0])
+    out = _headline(filled, found.results[0]) + _before(filled)
     remedy = None if found.verdict is None else found.verdict.remedy
     for message in (remedy, reply.agreement, reply.sensitivity):
         if message is not None:
@@ -138,6 +138,15 @@ def _headline(filled: Filled, result: object) -> str:
         word = tag("strong", filled.text(say("answer.verdict." + state)))
         inner += tag("p", word + ": " + filled.text(found.verdict.message), 'class="verdict ' + state + '"')
     return tag("div", inner, 'class="headline answered"')
+
+
+def _before(filled: Filled) -> str:
+    """Return the place for what the answer was before; only the page's script knows that."""
+    words = filled.text(say("answer.before", number="{number}", typed="{typed}"))
+    plain = filled.text(say("answer.before-plain", number="{number}"))
+    back = tag("button", filled.text(say("answer.back")), 'type="button" class="quiet"')
+    attributes = 'class="row-of-buttons" hidden data-before="' + words + '" data-plain="' + plain + '"'
+    return tag("p", tag("span", "") + back, attributes)
 
 
 def shown_amounts(filled: Filled, result: Number) -> tuple[str, str]:
@@ -318,7 +327,8 @@ def _sharing(filled: Filled) -> str:
         filled.text(say("answer.copy")),
         'type="button" class="quiet" data-copy hidden data-copied="' + copied + '"',
     )
-    return tag("p", link + copy, 'class="row-of-buttons sharing"')
+    hand_on = tag("button", filled.text(say("answer.hand-on")), 'type="button" class="quiet" data-hand-on hidden')
+    return tag("p", link + copy + hand_on, 'class="row-of-buttons sharing"')
 
 
 # ---------------------------------------------------------------- tables, findings, lists, drawings

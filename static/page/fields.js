@@ -10,16 +10,20 @@ export function filledIn(form) {
 /** @param {HTMLFormElement} form @returns {string} the numbers that were typed, each with its unit as it is shown */
 export function typedNumbers(form) {
   const typed = boxes(form).filter(box => box instanceof HTMLInputElement && box.type === 'text' && box.value && !box.disabled && isShown(box));
-  return typed
-    .map(box => {
-      const unit = box.parentElement?.querySelector('select, .unit');
-      return `${box.value} ${(unit instanceof HTMLSelectElement ? unit.selectedOptions[0]?.text : unit?.textContent) ?? ''}`.trim();
-    })
-    .join(' \u00b7 ');
+  return typed.map(shownOf).join(' \u00b7 ');
+}
+
+/** What a box says: a number with its unit, the words of a choice; '' for nothing. @param {HTMLInputElement | HTMLSelectElement} box */
+export function shownOf(box) {
+  if (box instanceof HTMLSelectElement) return box.selectedOptions[0]?.text ?? '';
+  if (box.type === 'radio') return box.checked ? (box.closest('label')?.textContent ?? '') : '';
+  if (box.type !== 'text' || !box.value) return '';
+  const unit = box.parentElement?.querySelector('select, .unit');
+  return `${box.value} ${(unit instanceof HTMLSelectElement ? unit.selectedOptions[0]?.text : unit?.textContent) ?? ''}`.trim();
 }
 
 /** Of a machine its name says enough. @param {HTMLInputElement | HTMLSelectElement} box */
-const isShown = box => box.name === 'machine' || !box.closest('[data-machine]');
+export const isShown = box => box.name === 'machine' || !box.closest('[data-machine]');
 
 /** @param {HTMLFormElement} form */
 export function boxes(form) {

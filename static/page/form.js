@@ -1,6 +1,7 @@
 // @ts-check
 // A calculator's form: presets, conditional fields, last inputs, undo, errors beside their fields, the address.
 import { keepClearOfBar } from './bar.js';
+import { watchBefore } from './before.js';
 import { watchCountdown } from './countdown.js';
 import { watchErrors } from './errors.js';
 import { clear, fillIn, filledIn, showAsked, typedNumbers } from './fields.js';
@@ -12,6 +13,7 @@ import { inputsName, openedFor, purpose } from './opened.js';
 import { watchSteppers } from './steppers.js';
 import { watchTicks } from './ticks.js';
 import { watchTimers } from './timer.js';
+import { watchUnits } from './units.js';
 
 const IDLE_MS = 1200;
 
@@ -55,8 +57,10 @@ export function watchForm(form) {
     event.preventDefault();
     fill(preset.dataset.fill ?? '', preset.dataset.number ?? '', preset.dataset.unit ?? '');
   });
+  const before = watchBefore(form, answer, ask, () => headlineNumber(answer));
   document.addEventListener('htmx:after:swap', () => {
     offerCopy(answer);
+    before.show();
     offerKeeping(answer);
     offerFixes(answer);
     window.clearTimeout(idle);
@@ -67,6 +71,7 @@ export function watchForm(form) {
   const settled = () => {
     const link = answer.querySelector('a.share');
     speak(answer);
+    before.rest();
     // An address never claims an answer that is no longer there; without one, a reload brings the inputs back.
     const address = link?.getAttribute('href') ?? '';
     keepInputs(address ? (address.split('?')[1] ?? '') : null);
@@ -91,13 +96,17 @@ export function watchForm(form) {
   offerFixes(answer);
   const last = location.search === '' && isOwn() ? recall(inputsKey(calculator)) : null;
   if (last) fillIn(form, last);
+  const converted = watchUnits(form);
   const from = followed(location.href) || (location.search === '' ? 'home' : '');
   const picked = watchMachines(form, ask, from);
   const own = watchKeptBoxes(form, ask);
-  if (last || own || (picked && location.search)) {
+  if (last || own || ((picked || converted) && location.search)) {
     // htmx takes hold of the form only once all scripts have run.
     document.addEventListener('DOMContentLoaded', () => setTimeout(ask));
-  } else if (answer.querySelector('a.share')) idle = window.setTimeout(settled, IDLE_MS);
+  } else if (answer.querySelector('a.share')) {
+    before.rest();
+    idle = window.setTimeout(settled, IDLE_MS);
+  }
 }
 
 /** @param {HTMLFormElement} form @param {() => void} ask */
@@ -136,14 +145,31 @@ function speak(answer) {
   if (spoken && headline instanceof HTMLElement) spoken.textContent = headline.innerText.replace(/\s+/g, ' ');
 }
 
+/** The answer in words, both units and its band, without its link. @param {HTMLElement} answer */
+const inWords = answer => [...answer.querySelectorAll('.headline p')].map(each => each.textContent?.replace(/\s+/g, ' ').trim());
+
+/** @param {HTMLElement} answer */
+function offerSending(answer) {
+  const button = answer.querySelector('[data-hand-on]');
+  const link = answer.querySelector('a.share');
+  if (!(button instanceof HTMLButtonElement && link instanceof HTMLAnchorElement) || !navigator.share) return;
+  button.hidden = false;
+  button.addEventListener('click', () => {
+    const title = document.querySelector('h1')?.textContent ?? '';
+    // Closed without sending, or refused by the browser: the link beside the button does the same.
+    navigator.share({ title, text: inWords(answer).join('\n'), url: link.href }).catch(() => {});
+  });
+}
+
 /** @param {HTMLElement} answer */
 function offerCopy(answer) {
+  offerSending(answer);
   const button = answer.querySelector('[data-copy]');
   if (!(button instanceof HTMLButtonElement) || !navigator.clipboard) return;
   button.hidden = false;
   button.addEventListener('click', () => {
     const link = answer.querySelector('a.share');
-    const words = [...answer.querySelectorAll('.headline p')].map(each => each.textContent?.replace(/\s+/g, ' ').trim());
+    const words = inWords(answer);
     if (link instanceof HTMLAnchorElement) words.push(link.href);
     copy(button, words.join('\n'));
   });

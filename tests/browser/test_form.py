@@ -62,6 +62,30 @@ def test_a_step_more_or_less_changes_the_number_and_the_answer(answered):
     assert answered.input_value("#arc_time") == ""
 
 
+def test_an_answer_is_compared_with_the_one_before_and_can_be_put_back(answered):
+    answered.fill("#voltage", "3")
+    answered.locator("#answer .problem").wait_for()
+    answered.fill("#voltage", "30")
+    wait_for_number(answered, "21.6")
+    line = answered.locator("[data-before]")
+    assert line.inner_text().startswith("Before: 17.3\u00a0kJ/in, at 24 V\n")
+    wait_until_settled(answered)
+    assert line.inner_text().startswith("Before: 17.3"), "the line went away when the fingers rested"
+    answered.get_by_role("button", name="Put that back").tap()
+    wait_for_number(answered, "17.3")
+    assert answered.input_value("#voltage") == "24"
+    assert line.inner_text().startswith("Before: 21.6\u00a0kJ/in, at 30 V\n")
+
+
+def test_a_unit_is_the_welder_s_own_on_every_page_but_for_a_number_that_has_one(heat, server):
+    heat.select_option("#travel_speed_unit", "m/min")
+    heat.get_by_role("button", name="Clear all").tap()
+    heat.goto(server.address + "travel-speed?travel_speed=12+in/min")
+    assert heat.input_value("#travel_speed_unit") == "in/min"
+    heat.goto(server.address + "travel-speed")
+    assert heat.input_value("#travel_speed_unit") == "m/min"
+
+
 def test_an_answer_comes_while_typing_and_says_what_it_waits_for(heat):
     heat.locator("#voltage").tap()
     heat.keyboard.type("24", delay=TYPING_MS)
@@ -215,9 +239,33 @@ def test_copy_puts_answer_and_link_on_the_clipboard_and_touches_nothing_else(ans
     answered.get_by_role("button", name="Copy answer").tap()
     answered.get_by_role("button", name="Copied").wait_for()
     copied = answered.evaluate("navigator.clipboard.readText()")
-    assert "17.3\u00a0kJ/in" in copied or "17.3 kJ/in" in copied
+    assert "17.3 kJ/in or 680 J/mm" in copied
     assert copied.splitlines()[-1] == answered.locator("a.share").evaluate("link => link.href")
     assert answered.input_value("#voltage") == "24"
+
+
+def test_the_phone_s_own_sheet_is_given_answer_and_link_where_there_is_one(answered):
+    send = answered.get_by_role("button", name="Send")
+    assert send.is_hidden()
+    # Closed without sending, as most often.
+    closed = "given => { window.given = given; return Promise.reject(new Error('closed')); }"
+    answered.evaluate(f"() => {{ navigator.share = {closed}; }}")
+    answered.fill("#voltage", "30")
+    wait_for_number(answered, "21.6")
+    send.tap()
+    given = answered.evaluate("given")
+    assert given["title"] == "Heat input"
+    assert "21.6 kJ/in or 850 J/mm" in given["text"]
+    assert given["url"] == answered.locator("a.share").evaluate("link => link.href")
+
+
+@pytest.mark.parametrize(("path", "headline"), [(ASKED, ".number b"), ("filler-name?filler=ER70S-6", ".words")])
+def test_the_answer_is_read_at_arm_s_length_upright_and_on_its_side(phone, server, path, headline):
+    page = visit(phone, server.address + path)
+    for width, height in ((320, 640), (640, 320)):
+        page.set_viewport_size({"width": width, "height": height})
+        size = page.locator(".headline " + headline).evaluate("each => getComputedStyle(each).fontSize")
+        assert float(size.removesuffix("px")) >= 32.0, (width, height)
 
 
 def test_back_returns_to_the_answer_and_its_inputs(answered):

@@ -13,8 +13,14 @@ from hypothesis import strategies as st
 from calculators import asking, numerals
 from calculators.contract import Answer, Calculator, Given, Number, Quantity
 from webapp import bundle
+from webapp.pages import create_app
 
 pytestmark = pytest.mark.quick
+
+
+@pytest.fixture(scope="module")
+def client():
+    return create_app().test_client()
 
 
 def _echo(asked: Given) -> Answer:
@@ -127,6 +133,45 @@ def test_typed_number_is_understood_or_asked_about(where, typed, expected):
         (result,) = came.answer.results
         assert isinstance(result, Number)
         assert result.value == pytest.approx(expected / 1000.0, rel=1e-15)
+
+
+# The twelve texts that every number box is tried with, and what each one is, in millimetres, or which question it gets.
+TWELVE = (
+    ("3.14", 3.14),
+    ("3,14", 3.14),
+    (" 3 ,14", 3.14),
+    ("1,234", "number.ambiguous"),
+    ("1.234,5", "number.two-marks"),
+    (".5", 0.5),
+    ("5.", 5.0),
+    ("-2", -2.0),
+    ("1e3", 1000.0),
+    ("6 mm", 6.0),
+    ("\u0663", "number.unreadable"),
+    ("", None),
+)
+
+
+@pytest.mark.parametrize(("typed", "expected"), TWELVE)
+def test_each_of_the_twelve_has_its_value_or_its_question(typed, expected):
+    came = asking.ask(ECHO, [("thickness", typed), ("thickness_unit", "mm")])
+    if expected is None:
+        assert came.state == "blank"
+    elif isinstance(expected, str):
+        assert [message.id for _, message in came.errors] == [expected]
+    else:
+        assert came.given.number("thickness") == pytest.approx(expected / 1000.0, rel=1e-15)
+
+
+@pytest.mark.parametrize("typed", [typed for typed, _ in TWELVE])
+def test_a_browser_s_country_changes_nothing_of_what_is_understood(client, typed):
+    asked = {"gauge_system": "steel", "thickness": typed, "thickness_unit": "mm"}
+    said = {
+        client.get("/sheet-gauge", query_string=asked, headers={"Accept-Language": country}).data
+        for country in ("en-US", "de-DE", "fr-FR", "hi-IN")
+    }
+    assert len(said) == 1
+    assert typed == "" or b'class="headline waiting"' not in said.pop()
 
 
 @pytest.mark.parametrize("typed", ("", "   ", "\u00a0", "\t\n"))

@@ -145,6 +145,19 @@ def test_turning_the_phone_keeps_what_was_typed(heat):
     assert heat.evaluate("document.activeElement.id") == "voltage"
 
 
+@pytest.mark.parametrize("locale", ["de-DE", "hi-IN"])
+def test_a_number_is_understood_the_same_in_a_browser_of_another_country(new_phone, server, locale):
+    page = visit(new_phone(locale=locale), server.address + ASKED)
+    assert page.evaluate("navigator.language") == locale
+    for typed, heat in (("24,5", "17.6"), ("24.0", "17.3")):  # of 17.28 kJ/in at 24 V, by hand
+        page.fill("#voltage", typed)
+        wait_for_number(page, heat)
+    page.get_by_role("button", name="Arc voltage: more").tap()
+    assert page.input_value("#voltage") == "24.5"
+    page.fill("#voltage", "1,234")
+    page.locator("#answer", has_text="could be 1234 or 1.234").wait_for(state="attached")
+
+
 # ---------------------------------------------------------------- errors
 
 

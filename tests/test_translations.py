@@ -7,7 +7,7 @@ import pytest
 from calculators import asking, made
 from tests import walking
 from tests.html_reading import Page
-from webapp import catalogue, pocket, shelf, shelf_entries, translations
+from webapp import catalogue, finding, pocket, shelf, shelf_entries, translations
 from webapp.bundle import ROOT
 from webapp.words import en
 
@@ -142,3 +142,39 @@ def test_a_phone_that_lacks_the_language_answers_in_english(language, monkeypatc
 
 def _not_there(place, *_):
     raise ImportError(place)
+
+
+# What is typed by whoever reads that language, in its words and in the trade's English ones: -> one of the first two.
+TYPED = (
+    ("calibre", "sheet-gauge"),
+    ("CFH", "gas-flow"),
+    ("stickout", "wire-feed"),
+    ("por qu\u00e9 salpica", "fault-finder"),
+    ("porque salpica tanto", "fault-finder"),
+    ("qu\u00e9 polaridad", "process-choice"),
+    ("me alcanza la botella", "gas-supply"),
+    ("cu\u00e1nto alambre queda", "spool-life"),
+    ("precalentar", "preheat"),
+    ("qu\u00e9 tan caliente", "preheat"),
+    ("humo", "fume"),
+    ("sombra del lente", "shade"),
+    ("me da toques", "shock"),
+    ("cotizaci\u00f3n", "job-price"),
+    ("grieta", "crack-repair"),
+    ("velocidad de alambre", "wire-feed"),
+    ("tama\u00f1o de filete", "fillet-size"),
+    ("l\u00edmite de calor", "heat-input"),
+    ("incendio", "hot-work"),
+    ("nido de alambre", "wire-feed"),
+    ("cuanta soldadura lleva", "joint-fill"),
+)
+
+
+@pytest.mark.parametrize(("typed", "name"), TYPED)
+def test_questions_are_found_by_spanish_words(typed, name):
+    assert name in finding.find(typed, "es")[:2]
+
+
+def test_english_words_find_in_spanish_too():
+    assert finding.find("overheats", "es") == finding.find("overheats")
+    assert finding.find("salpica") == []

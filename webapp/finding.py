@@ -9,23 +9,32 @@ _LEAST_BEGUN = 2  # letters that already point to a word
 _LEAST_NEARLY = 5  # letters of which one may be wrong
 _LONGEST_ENDING = 3
 
-_found_by: list[tuple[str, int, str, str]] = []
+_found_by: dict[str, list[tuple[str, int, str, str]]] = {}
 
 
-def _words() -> list[tuple[str, int, str, str]]:
-    """Return (name, place, words of its title, its other words) of every calculator; made when first asked for."""
-    if not _found_by:
-        for name, place, title, question, words in shelf_entries.entries():
-            _found_by.append((name, place, " ".join(plain(title)), " ".join(plain(words + " " + question))))
-    return _found_by
+def _words(language: str) -> list[tuple[str, int, str, str]]:
+    """Return (name, place, words of its title, its other words) of every calculator; made when first asked for.
+
+    In another language the English words find too: half of a trade's words are never translated.
+    """
+    if language not in _found_by:
+        found = []
+        english = {entry[0]: entry[4] for entry in shelf_entries.entries()}
+        for name, place, title, question, words in shelf_entries.entries(language):
+            others = " ".join(plain(words + " " + question))
+            if english[name] != words:
+                others += " " + " ".join(plain(english[name]))
+            found.append((name, place, " ".join(plain(title)), others))
+        _found_by[language] = found
+    return _found_by[language]
 
 
-def find(typed: str) -> list[str]:
+def find(typed: str, language: str = "en") -> list[str]:
     """Return the names of the calculators that fit the words typed, the best first.
 
     A word that few calculators have says more than one that most have: "spatter" more than "weld".
     """
-    entries = _words()
+    entries = _words(language)
     scores = [0 for _ in entries]
     for word in plain(typed):
         fits = []
@@ -114,4 +123,8 @@ ASKING = (
     "gives", "go", "goes", "have", "how", "i", "if", "in", "is", "it", "its", "keep", "keeps", "many", "may", "me",
     "much", "must", "my", "need", "of", "on", "or", "so", "take", "takes", "that", "the", "there", "they", "this",
     "to", "too", "what", "when", "where", "which", "why", "will", "with", "you",
+    # Spanish, without accents
+    "al", "como", "con", "cual", "cuando", "cuanta", "cuantas", "cuanto", "cuantos", "de", "del", "debe", "debo",
+    "donde", "el", "en", "es", "esta", "este", "esto", "hay", "la", "las", "lo", "los", "mi", "mis", "para", "pero",
+    "por", "puede", "puedo", "que", "se", "si", "su", "sus", "tan", "tengo", "tiene", "un", "una", "y", "ya",
 )  # fmt: skip

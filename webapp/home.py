@@ -59,7 +59,7 @@ def questions(typed: str, context: Context) -> str:
     """Return the questions: those that fit, the best first, or all of them, folded into the parts of the book."""
     typed = typed[:LONGEST]
     if finding.plain(typed):
-        found = finding.find(typed)
+        found = finding.find(typed, context.language)
         say_so = say("home.found", count=len(found)) if found else say("home.nothing", typed=typed)
         out = tag("p", escape(sentence(say_so, context)), 'role="status"')
         if found:

@@ -3,7 +3,7 @@
 WORDS = {
     "title": "Buscador de fallas",
     "question": "¿Qué tiene mal mi soldadura y qué cambio primero?",
-    "found-by": "falla fallas problema problemas malo cordón defecto porosidad poros hoyos agujeros gusanos huellas de gusano salpicadura salpica chisporrotea palomitas truena topa pega tartamudea perforación perfora se traspasa hoyo solape frío falta de fusión no pega socavado socavación abultado convexo grumos grieta cráter se quema la punta burnback nido de alambre nido de pájaro birdnest no avanza no alimenta alambre patina resbala a tirones errático inestable soplo magnético se desvía escoria pelos bigotes hollín tizne negro escarcha regulador se congela hielo spatter stubbing undercut porosity arc blow cold lap",
+    "found-by": "falla fallas problema problemas malo cordón defecto porosidad poros hoyos agujeros gusanos huellas de gusano salpicadura salpica chisporrotea palomitas truena topa pega tartamudea perforación perfora se traspasa hoyo solape frío falta de fusión no pega socavado socavación abultado convexo grumos grieta cráter se quema la punta burnback nido nidos de alambre de pájaro birdnest no avanza no alimenta alambre patina resbala a tirones errático inestable soplo magnético se desvía escoria pelos bigotes hollín tizne negro escarcha regulador se congela hielo spatter stubbing undercut porosity arc blow cold lap",
     "lead": "Elija lo que ve u oye. Cada número que agregue se revisa y ordena las causas.",
     "field.fault": "Lo que ve u oye",
     "option.fault.porosity": "Poros en el cordón",

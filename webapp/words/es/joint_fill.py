@@ -3,7 +3,7 @@
 WORDS = {
     "title": "Relleno de la unión",
     "question": "¿Cuánto metal lleva esta unión, y alcanza mi alambre?",
-    "found-by": "volumen de soldadura metal de aporte libras kilos deposito ranura filete bisel chaflan v a tope tapon ranura alargada slot plug pasadas tiempo de arco alcanza alambre area seccion garganta cateto relleno",
+    "found-by": "cuánta soldadura lleva volumen de soldadura metal de aporte libras kilos deposito ranura filete bisel chaflan v a tope tapon ranura alargada slot plug pasadas tiempo de arco alcanza alambre area seccion garganta cateto relleno",
     "lead": "Elija la unión y dé sus medidas. Agregue largo, carrete y avance para ver alambre, tiempo y recorrido.",
     "field.joint": "Unión",
     "option.joint.fillet": "Filete, por su cateto",

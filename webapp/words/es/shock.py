@@ -3,7 +3,7 @@
 WORDS = {
     "title": "Descarga eléctrica",
     "question": "¿El voltaje de la máquina puede matarme aquí?",
-    "found-by": "descarga electrica toque shock electrocucion corriente voltaje en vacio circuito abierto ocv mojado lluvia sudor estrecho tanque masa tierra ground generador gfci cables hormigueo cosquilleo",
+    "found-by": "descarga electrica toque toques me pega corriente calambre shock electrocucion corriente voltaje en vacio circuito abierto ocv mojado lluvia sudor estrecho tanque masa tierra ground generador gfci cables hormigueo cosquilleo",
     "lead": "Sin arco el voltaje es el más alto. La piel mojada lo deja pasar.",
     "field.place": "Dónde estoy",
     "option.place.dry": "En seco, de pie",

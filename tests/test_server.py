@@ -346,3 +346,5 @@ def test_following_the_link_of_a_language_chooses_it(client):
     assert '<html lang="es">' in client.get("/shade").text
     assert "Set-Cookie" not in client.get("/?lang=zz").headers
     assert "Set-Cookie" not in client.get("/api/shade?lang=es").headers
+    asked_by_script = {"Sec-Fetch-Mode": "cors"}
+    assert "Set-Cookie" not in client.get("/job?lang=es", headers=asked_by_script).headers

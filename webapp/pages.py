@@ -72,7 +72,8 @@ def _answer_routes(app: Flask, bundle: Bundle) -> None:
         response = _response(reply.status, reply.content_type, reply.body)
         response.headers["Vary"] = "HX-Request, HX-Request-Type, HX-History-Restore-Request, Cookie, Accept-Language"
         chosen = request.args.get("lang", "")
-        if chosen in READ and not path.startswith("api"):
+        followed = request.headers.get("Sec-Fetch-Mode", "navigate") == "navigate"
+        if chosen in READ and followed and not path.startswith("api"):
             # The way to choose where there is no script: whoever follows the link reads on in that language.
             place = request.script_root + "/"
             response.set_cookie(LANGUAGE_COOKIE, chosen, max_age=A_YEAR, path=place, samesite="Lax")

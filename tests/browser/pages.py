@@ -1,6 +1,12 @@
-"""The pages that the walks look at: every page, and every calculator in each state that it can be in."""
+"""The pages that the walks look at: every page, and every calculator in each state that it can be in.
+
+Every page in both languages and both themes would be four walks. A run takes them by turns, page by page, beginning
+with another one each time; WALK=all takes each page in all of them, and WALK=<number> repeats a run.
+"""
 
 import json
+import os
+import random
 from collections.abc import Iterator
 from urllib.parse import urlencode
 
@@ -8,6 +14,11 @@ from playwright.sync_api import BrowserContext, Page
 
 from tests import walking
 from webapp import shelf
+
+ALL = os.environ.get("WALK") == "all"
+TURN = 0 if ALL else int(os.environ.get("WALK", "0")) or random.SystemRandom().randrange(1, 1000)
+LANGUAGES = ("en", "es")
+THEMES = ("dark", "noon")
 
 # An answer that waits looks the same for all: the specimen's stands for them.
 ONE_OF_EACH = ("blank", "problem", "answer")
@@ -29,15 +40,27 @@ def addresses(states: tuple[str, ...] = ONE_OF_EACH) -> list[str]:
     return found
 
 
-def walk(context: BrowserContext, address: str, states: tuple[str, ...] = ONE_OF_EACH) -> Iterator[tuple[str, Page]]:
+def by_turns(options: tuple[str, ...], number: int) -> tuple[str, ...]:
+    """Return the options for the page of that number: one of them, or all if all were asked for."""
+    return options if ALL else (options[(number + TURN) % len(options)],)
+
+
+def walk(
+    context: BrowserContext,
+    address: str,
+    states: tuple[str, ...] = ONE_OF_EACH,
+    languages: tuple[str, ...] = LANGUAGES[:1],
+) -> Iterator[tuple[str, Page]]:
     """Open one page after the other, with everything on it that can be opened: (path, page)."""
     recent = json.dumps(json.dumps(RECENT))
     context.add_init_script(f"if (location.host) localStorage.setItem('recent', {recent});")
     page = context.new_page()
-    for path in addresses(states):
-        page.goto(address + path)
-        page.evaluate(OPEN_EVERYTHING)
-        yield path, page
+    for number, path in enumerate(addresses(states)):
+        for language in by_turns(languages, number):
+            path_in = path + ("&" if "?" in path else "?") + "lang=" + language
+            page.goto(address + path_in)
+            page.evaluate(OPEN_EVERYTHING)
+            yield path_in, page
 
 
 OPEN_EVERYTHING = """() => {

@@ -46,13 +46,17 @@ RADIO_GROUPS = """() => {
 }"""
 
 
+# What is wrong stands above the same form as an answer: a run walks through one of the two.
+STATES = pages.by_turns(("problem", "answer"), 0)
+
+
 @pytest.fixture(scope="module")
 def walked(chromium, specimen_server, specimen):
     """Every page walked through with Tab: {path: (what was reached, what was not, faults)}."""
     found = {}
     options = {"viewport": {"width": 360, "height": 640}, "service_workers": "block", "reduced_motion": "reduce"}
     with chromium.new_context(**options) as context:
-        for path, page in pages.walk(context, specimen_server.address, ("problem", "answer")):
+        for path, page in pages.walk(context, specimen_server.address, STATES):
             wanted, groups = set(page.evaluate(REACHABLE)), page.evaluate(RADIO_GROUPS)
             # From the top, wherever the page itself put the focus.
             page.evaluate("document.activeElement.blur(); document.body.tabIndex = -1; document.body.focus()")

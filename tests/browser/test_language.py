@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 
+from tests.browser import test_demo
 from tests.browser.driving import NoSignal, Server, Watch, visit, wait_until_carried
 
 ASKED = "heat-input?voltage=24+V&current=180+A&travel_speed=12+in/min"
@@ -85,3 +86,15 @@ def test_what_was_chosen_before_there_was_a_worker_is_what_the_worker_answers_in
     with lose_signal(page, server):
         page.goto(server.address + "shade")
         assert page.locator("html").get_attribute("lang") == "es"
+
+
+def test_a_job_kept_in_english_is_not_told_as_changed_in_spanish(new_phone, server: Server):
+    page = new_phone(service_workers="block").new_page()
+    rows = test_demo.load(page, server.address)["rows"]
+    page.context.add_cookies([{"name": "language", "value": "es", "url": server.address}])
+    for job in [row["id"] for _, row in rows if row["kind"] == "job"]:
+        page.goto("about:blank")
+        page.goto(f"{server.address}work#{job}")
+        page.locator("[data-cards]:not([data-worked-out=no]) [data-card]").first.wait_for()
+        assert page.locator("html").get_attribute("lang") == "es"
+        expect(page.locator("[data-different]")).to_be_hidden()

@@ -6,7 +6,7 @@ import { store, using } from './database.js';
 import { demoRecords } from './demo-truck.js';
 import { SCHEMA, bodyText, isDemo, named } from './revision.js';
 import { resultOf } from './stock-choice.js';
-import { cardsShown } from './typed.js';
+import { cardsShown, languageShown } from './typed.js';
 
 /** @typedef {import('./revision.js').Revision} Revision */
 const DAY_MS = 86_400_000;
@@ -88,7 +88,7 @@ export async function loadDemo(now, asking = ask) {
 /** What an answer says, as the fields of a record keep it. @param {ParentNode} answer @returns {Record<string, string>} */
 function shown(answer) {
   /** @type {Record<string, string>} */
-  const fields = { ...cardsShown(answer) };
+  const fields = { ...cardsShown(answer), ...languageShown() };
   for (const [name, selector] of [['shown', '.headline.answered .number'], ['shown_verdict', '.verdict']]) {
     const words = answer.querySelector(selector ?? '')?.textContent?.replace(/\s+/g, ' ').trim();
     if (name && words) fields[name] = words.slice(0, 400);

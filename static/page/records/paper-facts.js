@@ -24,7 +24,7 @@ function day(text) {
 export const signedOn = paper => (paper === 'sheet' ? '' : `${paper}.`);
 
 /** What may be another after a signature without what was signed being another. */
-const BESIDE = /^(status|closed_at|photos|spool|cylinder|demo|copied_from|units|price\.paid)$|(^|\.)(signature|signed_by|signed_at|shown|shown_verdict)$/;
+const BESIDE = /^(status|closed_at|photos|spool|cylinder|demo|copied_from|units|price\.paid)$|(^|\.)(signature|signed_by|signed_at|shown|shown_verdict|shown_language)$/;
 /** What is no part of the job's sheet. */
 const OF_PRICE = /^price\.|^card_price/;
 

@@ -7,7 +7,7 @@ import { forgetDraft } from './drafts.js';
 import { SCHEMA, bodyOf, bodyText } from './revision.js';
 import { exchangeNow } from './sending.js';
 import { chosenStock, countedStock } from './stock-choice.js';
-import { cardsShown, changes, isShown, partOf, typedOf } from './typed.js';
+import { cardsShown, changes, isShown, languageOf, languageShown, partOf, typedOf } from './typed.js';
 
 /** @typedef {import('./typed.js').Fields} Fields */
 
@@ -94,7 +94,8 @@ async function showChanges(offer, id) {
   if (!(place instanceof HTMLElement && list && found)) return;
   const part = partOf(calculatorOf(), offer.dataset.record ?? '');
   const kept = Object.fromEntries(Object.entries(found.fields).filter(([name]) => name.startsWith('card_') && isShown(name, part)));
-  const changed = Object.keys(kept).length ? changes(kept, cardsShown(document.getElementById('answer'), part)) : [];
+  const sameWords = languageOf(found.fields, part) === document.documentElement.lang;
+  const changed = sameWords && Object.keys(kept).length ? changes(kept, cardsShown(document.getElementById('answer'), part)) : [];
   place.hidden = changed.length === 0;
   list.replaceChildren(...changed.map(changeItem));
 }
@@ -172,7 +173,7 @@ function besides(old, part) {
 /** What the answer says now. @param {string} part @returns {Fields} */
 function shownNow(part) {
   const answer = document.getElementById('answer');
-  const fields = cardsShown(answer, part);
+  const fields = { ...cardsShown(answer, part), ...languageShown(part) };
   for (const [name, selector] of [['shown', '.headline .number'], ['shown_verdict', '.verdict']]) {
     const words = answer?.querySelector(selector ?? '')?.textContent?.replace(/\s+/g, ' ').trim();
     if (name && words) fields[part + name] = words.slice(0, 400);

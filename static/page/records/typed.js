@@ -7,7 +7,7 @@
 
 /** Not typed into a form: kept beside it by scripts. */
 const BESIDE = [
-  'shown', 'shown_verdict', 'photos', 'welded_at', 'counted_at', 'left', 'gas_words', 'job_id', 'spool', 'cylinder', 'used_wire', 'used_gas',
+  'shown', 'shown_verdict', 'shown_language', 'photos', 'welded_at', 'counted_at', 'left', 'gas_words', 'job_id', 'spool', 'cylinder', 'used_wire', 'used_gas',
   'status', 'closed_at', 'signature', 'signed_by', 'signed_at', 'demo', 'copied_from',
   'said', // what the job put to its price, for telling what was typed over it
 ];
@@ -28,8 +28,19 @@ export const partOf = (calculator, kind) => (calculator.startsWith(`${kind}-`) ?
 /** Whether a field is of the answer that was shown for a part, and goes when that part is answered anew. @param {string} name @param {string} part */
 export const isShown = (name, part) =>
   part
-    ? name.startsWith(`card_${part.slice(0, -1)}`) || name === `${part}shown` || name === `${part}shown_verdict`
-    : ['shown', 'shown_verdict', 'used_wire', 'used_gas'].includes(name) || (name.startsWith('card_') && !name.startsWith('card_price'));
+    ? name.startsWith(`card_${part.slice(0, -1)}`) || [`${part}shown`, `${part}shown_verdict`, `${part}shown_language`].includes(name)
+    : ['shown', 'shown_verdict', 'shown_language', 'used_wire', 'used_gas'].includes(name) || (name.startsWith('card_') && !name.startsWith('card_price'));
+
+const FIRST_LANGUAGE = 'en'; // of records from before there was another
+
+/** The language that an answer is kept in. @param {Fields} fields @param {string} [part] */
+export const languageOf = (fields, part = '') => fields[`${part}shown_language`] || FIRST_LANGUAGE;
+
+/** The field that says which language an answer is kept in. @param {string} [part] @returns {Fields} */
+export function languageShown(part = '') {
+  const { lang } = document.documentElement;
+  return lang === FIRST_LANGUAGE ? {} : { [`${part}shown_language`]: lang };
+}
 
 /** @param {Element | null | undefined} each */
 const textOf = each => (each?.textContent?.replace(/\s+/g, ' ').trim() ?? '').slice(0, LONGEST_VALUE);

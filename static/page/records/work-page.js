@@ -9,7 +9,7 @@ import { repeatAddress, shownTime } from './log-page.js';
 import { changeItem } from './recording.js';
 import { SCHEMA, bodyOf, bodyText, heads } from './revision.js';
 import { cannotOpen, exchangeNow } from './sending.js';
-import { cardsOf, cardsShown, changes, isShown, typedOf } from './typed.js';
+import { cardsOf, cardsShown, changes, isShown, languageOf, typedOf } from './typed.js';
 import { FireWatch, paintTicks, watchFields, watchPhotos } from './work-site.js';
 
 /** @typedef {import('./revision.js').Revision} Revision */
@@ -212,7 +212,8 @@ class Work {
 
   /** Ask the same questions again, and say what is not as it was kept. @param {Row} known @param {number} turn */
   async workOut(known, turn) {
-    const answer = await asked(`job?${new URLSearchParams(typedOf(known.fields))}`);
+    const address = `job?${new URLSearchParams(typedOf(known.fields))}`;
+    const answer = await asked(address);
     if (turn !== this.turn) return;
     const cards = [...(answer?.querySelectorAll('[data-card]') ?? [])];
     const said = /** @type {HTMLElement} */ (this.part('[data-said]'));
@@ -223,7 +224,8 @@ class Work {
     }
     this.live = cardsShown(answer);
     const kept = ofPart(known.fields, '');
-    let different = Object.keys(kept).length ? changes(kept, this.live) : [];
+    let different = Object.keys(kept).length ? await this.changesSince(known.fields, kept, this.live, address, '') : [];
+    if (turn !== this.turn) return;
     for (const each of cards) leadBack(each, known.id);
     const more = [...answer.querySelectorAll('.drawing, .cautions')];
     this.part('[data-cards]').replaceChildren(...cards, ...more);
@@ -238,12 +240,14 @@ class Work {
       this.fire.take(watch);
     }
     if (Object.keys(typedOf(known.fields, PRICE)).length) {
-      const price = await asked((this.part('[data-price]').getAttribute('href') ?? '').split('#')[0] ?? '');
+      const priced = (this.part('[data-price]').getAttribute('href') ?? '').split('#')[0] ?? '';
+      const price = await asked(priced);
       if (turn !== this.turn) return;
       const lines = [...(price?.querySelectorAll('[data-card]') ?? [])];
       if (price && lines.length) {
         const now = cardsShown(price, PRICE);
-        different = [...different, ...changes(ofPart(known.fields, PRICE), now)];
+        different = [...different, ...(await this.changesSince(known.fields, ofPart(known.fields, PRICE), now, priced, PRICE))];
+        if (turn !== this.turn) return;
         Object.assign(this.live, now);
         for (const each of lines) leadBack(each, known.id);
         this.part('[data-price-cards]').replaceChildren(...lines);
@@ -253,6 +257,19 @@ class Work {
     this.part('[data-different]').toggleAttribute('hidden', different.length === 0);
     this.part('[data-different] ul').replaceChildren(...different.map(changeItem));
     this.part('[data-cards]').setAttribute('data-worked-out', 'yes');
+  }
+
+  /**
+   * What is not as it was kept. What was kept in another language is held against the answer in that language; a phone
+   * that does not have it cannot tell, and says nothing.
+   * @param {Fields} fields @param {Fields} kept @param {Fields} now @param {string} address of the question @param {string} part
+   */
+  async changesSince(fields, kept, now, address, part) {
+    const language = languageOf(fields, part);
+    if (language === document.documentElement.lang) return changes(kept, now);
+    const then = await asked(`${address}&lang=${language}`);
+    const other = then ? cardsShown(then, part) : now;
+    return JSON.stringify(other) === JSON.stringify(now) ? [] : changes(kept, other);
   }
 
   /** Two versions beside each other, and what the last change moved. @param {Revision[]} all */

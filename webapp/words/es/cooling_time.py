@@ -8,7 +8,7 @@ WORDS = {
     "field.joint": "Soldadura",
     "option.joint.bead-on-plate": "Cordón sobre placa",
     "option.joint.butt-passes": "Pasadas en unión a tope",
-    "option.joint.corner-fillet": "Filete en esquina, una pasada",
+    "option.joint.corner-fillet": "Filete esquina, una pasada",
     "option.joint.tee-fillet": "Filete en T, una pasada",
     "field.heat_input": "Aporte térmico",
     "hint.heat_input": "Con la eficiencia incluida. Solo voltios × amperios ÷ recorrido da demasiado.",

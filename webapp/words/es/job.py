@@ -32,7 +32,7 @@ WORDS = {
     "field.weld_length": "Largo de soldadura",
     "fold.access": "El sitio",
     "field.access": "Acceso",
-    "option.access.open": "Abrir",
+    "option.access.open": "Abierto",
     "option.access.cramped": "Estrecho",
     "option.access.height": "En altura",
     "option.access.inside": "En tanque, fosa o cabina",

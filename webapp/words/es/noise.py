@@ -7,7 +7,7 @@ WORDS = {
     "lead": "Cada trabajo ruidoso del día con su tiempo, todo en su oído sin tapones. Elija el trabajo, o escriba un nivel que midió.",
     "field.periods": "Trabajo ruidoso",
     "field.work": "Trabajo",
-    "option.work.gas-metal-arc": "Alambre con gas (MIG/MAG)",
+    "option.work.gas-metal-arc": "Alambre y gas (MIG/MAG)",
     "option.work.shielded-metal-arc": "Electrodo revestido (stick)",
     "option.work.gas-tungsten-arc": "Arco de tungsteno y gas",
     "option.work.air-carbon-arc": "Ranurado con arco aire",

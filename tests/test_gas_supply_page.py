@@ -232,7 +232,7 @@ def test_number_of_a_field_that_is_not_asked_does_not_count():
 def hidden(**typed):
     """Return the names of the fields that a page does not show."""
     _, body = page(**typed)
-    fields = re.findall(r'<div class="field"([^>]*)><label for="(\w+)"', body)
+    fields = re.findall(r'<div class="field(?: stepped)?"([^>]*)><label for="(\w+)"', body)
     assert len(fields) > 10
     return {name for attributes, name in fields if " hidden" in attributes}
 

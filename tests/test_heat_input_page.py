@@ -232,7 +232,7 @@ def test_rows_show_only_when_asked_for():
 
 def test_a_row_hides_what_its_readings_do_not_need():
     html = page(passes(ENERGY))
-    shown = re.findall(r'<div class="field"[^>]*>(?:(?!<div class="field").)*?id="(passes-1-\w+)"', html, re.S)
-    hidden = re.findall(r'<div class="field"[^>]*hidden>(?:(?!<div class="field").)*?id="(passes-1-\w+)"', html, re.S)
+    shown = re.findall(r'<div class="field[^>]*>(?:(?!<div class="field).)*?id="(passes-1-\w+)"', html, re.S)
+    hidden = re.findall(r'<div class="field[^>]*hidden>(?:(?!<div class="field).)*?id="(passes-1-\w+)"', html, re.S)
     assert {"passes-1-voltage", "passes-1-current", "passes-1-travel_speed", "passes-1-arc_time"} <= set(hidden)
     assert "passes-1-weld_length" in set(shown) - set(hidden)

@@ -338,7 +338,9 @@ def test_drawing_has_words_for_those_who_cannot_see_it(joint):
 @pytest.mark.parametrize("joint", OPTIONS)
 def test_only_the_boxes_of_the_joint_are_asked(joint):
     page = walking.reply("/joint-fill", [("joint", joint)]).body
-    shown = re.findall(r'<div class="field"(?: data-when="joint" data-when-is="[^"]*")?><label for="([a-z_]+)"', page)
+    shown = re.findall(
+        r'<div class="field(?: stepped)?"(?: data-when="joint" data-when-is="[^"]*")?><label for="([a-z_]+)"', page
+    )
     assert ("leg" in shown) == (joint in ("fillet", "lap"))
     assert ("throat" in shown) == (joint == "fillet-by-throat")
     assert ("included_angle" in shown) == (joint in BEVELLED)

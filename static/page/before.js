@@ -38,7 +38,8 @@ export function watchBefore(form, answer, ask, numberOf) {
     const now = shownIn(form);
     const then = comparedWith(rested, now);
     if (!then || then.number === numberOf()) return;
-    const typed = changed(then.shown, now).filter(Boolean).join(' \u00b7 ');
+    // A number and its unit stay on one line.
+    const typed = changed(then.shown, now).filter(Boolean).map(each => each.replace(/ (?=\S+$)/, '\u00a0')).join(' \u00b7 ');
     const words = (typed ? place.dataset.before : place.dataset.plain) ?? '';
     const [text, button] = place.children;
     if (text) text.textContent = words.replace('{number}', () => then.number).replace('{typed}', () => typed);

@@ -102,7 +102,7 @@ WORDS = {
     "answer.share": "Link to this answer",
     "answer.copy": "Copy answer",
     "answer.copied": "Copied",
-    "answer.hand-on": "Send",
+    "answer.hand-on": "Send answer",
     "answer.before": "Before: {number}, at {typed}",
     "answer.before-plain": "Before: {number}",
     "answer.back": "Put that back",

@@ -102,7 +102,7 @@ WORDS = {
     "answer.share": "Enlace a esta respuesta",
     "answer.copy": "Copiar respuesta",
     "answer.copied": "Copiado",
-    "answer.hand-on": "Enviar",
+    "answer.hand-on": "Enviar respuesta",
     "answer.before": "Antes: {number}, con {typed}",
     "answer.before-plain": "Antes: {number}",
     "answer.back": "Volver a ponerlo",

@@ -218,7 +218,7 @@ def english(message: Message, context: Context) -> str:
 def caution(id: str, context: Context) -> str:
     """Return a caution that stands alone."""
     message = say(id)
-    return tag("p", (escape(sentence(message, context)) + " " + english(message, context)).strip(), 'class="caution"')
+    return tag("p", (escape(sentence(message, context)) + " " + english(message, context)).strip(" "), 'class="caution"')
 
 
 def _folded(filled: Filled, heading: str, items: str, kind: str) -> str:
@@ -396,13 +396,13 @@ def _checklist(filled: Filled, found: Checklist) -> str:
     out = tag("legend", filled.text(found.heading))
     for id, what in found.items:
         box = '<input type="checkbox" autocomplete="off" data-tick="' + escape(id) + '">'
-        words = (filled.text(what) + " " + english(what, filled.context)).strip()
+        words = (filled.text(what) + " " + english(what, filled.context)).strip(" ")
         out += tag("label", box + tag("span", words), 'class="tick"')
     # The script puts the numbers in, so their places are kept open.
     done = filled.text(say("checklist.done", done="{done}", all=len(found.items)))
     since = filled.text(say("checklist.since", when="{when}"))
     out += tag("p", "", 'role="status" data-done="' + done + '" data-since="' + since + '" hidden')
-    out += tag("p", (filled.text(found.left) + " " + english(found.left, filled.context)).strip(), 'class="left"')
+    out += tag("p", (filled.text(found.left) + " " + english(found.left, filled.context)).strip(" "), 'class="left"')
     told = "".join([" data-" + id + '="' + filled.text(say("checklist.job." + id)) + '"' for id in OF_JOB])
     out += tag("p", "", 'class="hint" role="status" data-job' + told)
     clear = tag("button", filled.text(say("checklist.clear")), 'type="button" class="quiet" data-untick hidden')

@@ -218,7 +218,9 @@ def english(message: Message, context: Context) -> str:
 def caution(id: str, context: Context) -> str:
     """Return a caution that stands alone."""
     message = say(id)
-    return tag("p", (escape(sentence(message, context)) + " " + english(message, context)).strip(" "), 'class="caution"')
+    return tag(
+        "p", (escape(sentence(message, context)) + " " + english(message, context)).strip(" "), 'class="caution"'
+    )
 
 
 def _folded(filled: Filled, heading: str, items: str, kind: str) -> str:

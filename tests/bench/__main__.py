@@ -2,8 +2,8 @@
 
 It takes about ten minutes and wants root, to hold the whole browser to half and to a quarter of one core (`held.py`
 says how); without, only the column at full speed is measured. `--rounds 3` is quicker and rougher, `--only keys`
-(or `opening`, `stops`, `log`, `jobs`, `bytes`, `server`, `records`) measures one part. In all but the baseline,
-`server` and `records`, the server is dead.
+(or `opening`, `touches`, `stops`, `log`, `jobs`, `bytes`, `server`, `records`) measures one part. In all but the
+baseline, `server` and `records`, the server is dead.
 """
 
 import argparse
@@ -20,7 +20,7 @@ from statistics import median, quantiles
 from playwright.sync_api import Playwright, sync_playwright
 
 from calculators import made
-from tests.bench import jobs, keying, looking_back, opening, records, serving
+from tests.bench import jobs, keying, looking_back, opening, records, serving, touching
 from tests.bench.browser import Phone, Server, learn, question
 from tests.bench.held import HeldGroup, NoControlGroup
 from tests.faults.phones import identity
@@ -28,7 +28,7 @@ from webapp import packing
 from webapp.bundle import Bundle
 from webapp.environment import find_chromium
 
-PARTS = ("opening", "keys", "stops", "log", "jobs", "bytes", "server", "records")
+PARTS = ("opening", "touches", "keys", "stops", "log", "jobs", "bytes", "server", "records")
 FULL, HALF, QUARTER = "full speed", "half a core", "quarter core"
 CORES = {FULL: None, HALF: 0.5, QUARTER: 0.25}
 KEYS = 100
@@ -110,6 +110,15 @@ class Bench:
                     cell = judged(value / base, f"{cell} {value / base:.2f} x", most)
                 self.note(f"{words}: {name}", speed, cell, "" if way == "plain" else "1.2, 1.5, 1.2 x")
 
+    def touches(self, speed: str) -> None:
+        """Taps and keys on several pages: the next paint after each, and what moves by itself."""
+        times, moved = touching.interactions(self.phone, self.dead)
+        most = 100.0 if speed == QUARTER else None
+        for name, value in (("median", median(times)), ("p98", quantiles(times, n=50)[-1]), ("longest", max(times))):
+            cell = judged(value, f"{value:.0f} ms", None if name == "median" else most)
+            self.note(f"touch or key to next paint, {name} of {len(times)}", speed, cell, "-, -, 100 ms")
+        self.note("layout shift of those pages together", speed, judged(moved, f"{moved:.3f}", 0.0), "0")
+
     def keys(self, speed: str) -> None:
         """Keys in an open calculator."""
         times = keying.keys(self.phone, self.dead, KEYS)
@@ -179,15 +188,17 @@ class Bench:
     def bytes(self) -> None:
         """What the phone carries."""
         bundle = Bundle()
-        contents = [bundle.worker, *bundle.files.values()]
+        contents = [bundle.worker, *(bundle.files[address.partition("?")[0]] for address in bundle.precache)]
         files = json.loads(bundle.files["pocket.json"])["files"]
         calculators = json.dumps({path: text for path, text in files.items() if path.startswith("calculators/")})
         self.note("carried, as it is", FULL, f"{sum(map(len, contents)) / 1000:.0f} kB")
         for encoding in packing.ENCODINGS:
             total = sum(len(packing.packed(content, [encoding])[1]) for content in contents)
             each = len(packing.packed(calculators.encode(), [encoding])[1]) / len(made.CALCULATOR_MODULES)
-            most, target = (500_000, "500 kB") if encoding == "br" else (None, "")
-            self.note(f"carried, {encoding}", FULL, judged(total, f"{total / 1000:.0f} kB", most), target)
+            self.note(f"carried, {encoding}", FULL, judged(total, f"{total / 1000:.0f} kB", 500_000), "500 kB")
+            for language in bundle.languages:
+                more = len(packing.packed(bundle.files[f"{language}.json"], [encoding])[1])
+                self.note(f"{language} beside that, {encoding}", FULL, f"{more / 1000:.0f} kB")
             self.note(f"calculators/ per calculator, {encoding}", FULL, f"{each / 1000:.1f} kB")
 
     def server(self) -> None:
@@ -244,11 +255,12 @@ def main() -> int:
     with ExitStack() as stack:
         bench = Bench(stack, stack.enter_context(sync_playwright()), options.rounds)
         for speed in CORES if bench.group is not None else (FULL,):
-            if not {"opening", "keys", "stops", "log", "jobs"}.intersection(parts):
+            if not {"opening", "touches", "keys", "stops", "log", "jobs"}.intersection(parts):
                 break
             bench.hold(speed)
             for part, measure in (
                 ("opening", bench.opening),
+                ("touches", bench.touches),
                 ("keys", bench.keys),
                 ("stops", bench.stops),
                 ("log", bench.log),

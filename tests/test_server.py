@@ -316,6 +316,17 @@ def test_line_break_in_an_address_does_not_make_a_second_log_line(client, caplog
     assert all("\n" not in record.getMessage() for record in caplog.records)
 
 
+@pytest.mark.parametrize("path", ("/", "/heat-input?voltage=24+V&current=180+A&travel_speed=12+in/min", "/api"))
+@pytest.mark.parametrize(("accepted", "encoding"), [("gzip, br", "br"), ("gzip", "gzip"), ("", "")])
+def test_answers_are_packed_too(client, path, accepted, encoding):
+    headers = {"Accept-Encoding": accepted} if accepted else {}
+    plain, reply = client.get(path), client.get(path, headers=headers)
+    assert reply.headers.get("Content-Encoding", "") == encoding
+    assert UNPACK[encoding](reply.data) == plain.data
+    assert not encoding or len(reply.data) < len(plain.data) / 3
+    assert "Accept-Encoding" in reply.headers["Vary"]
+
+
 # ---------------------------------------------------------------- the reader's language
 
 

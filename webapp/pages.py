@@ -22,6 +22,8 @@ A_YEAR = 31536000
 LOCAL_NAMES = ("localhost", "127.0.0.1", "[::1]")
 LANGUAGE = ENGLISH
 LANGUAGE_COOKIE = "language"
+# What an answer depends on beside its address.
+VARIES = "HX-Request, HX-Request-Type, HX-History-Restore-Request, Cookie, Accept-Language, Accept-Encoding"
 READ = (ENGLISH, *translations.LANGUAGES)
 TYPES = {
     "css": "text/css; charset=utf-8",
@@ -69,8 +71,11 @@ def _answer_routes(app: Flask, bundle: Bundle) -> None:
             return _plain_failure(414, "too-long.text")
         pairs = parse_qsl(raw.decode("latin-1"), keep_blank_values=True, errors="replace")
         reply = pocket.respond(pocket.Request("/" + path, pairs, _wants_part()), _language(), bundle.build)
-        response = _response(reply.status, reply.content_type, reply.body)
-        response.headers["Vary"] = "HX-Request, HX-Request-Type, HX-History-Restore-Request, Cookie, Accept-Language"
+        encoding, body = packing.packed_at_once(reply.body.encode(), _accepted())
+        response = _response(reply.status, reply.content_type, body)
+        if encoding:
+            response.headers["Content-Encoding"] = encoding
+        response.headers["Vary"] = VARIES
         chosen = request.args.get("lang", "")
         followed = request.headers.get("Sec-Fetch-Mode", "navigate") == "navigate"
         if chosen in READ and followed and not path.startswith("api"):
@@ -132,9 +137,12 @@ def _file_routes(app: Flask, bundle: Bundle) -> None:
         return response
 
 
+def _accepted() -> list[str]:
+    return [each for each in packing.ENCODINGS if request.accept_encodings[each] > 0]
+
+
 def _carried(path: str, content: bytes) -> Response:
-    accepted = [each for each in packing.ENCODINGS if request.accept_encodings[each] > 0]
-    encoding, packed = packing.packed(content, accepted)
+    encoding, packed = packing.packed(content, _accepted())
     response = _response(200, TYPES[path.rpartition(".")[2]], packed)
     if encoding:
         response.headers["Content-Encoding"] = encoding

@@ -96,7 +96,7 @@ WORDS = {
     "answer.working": "Cómo se calculó",
     "answer.sources": "De dónde salen los números",
     "answer.cautions": "Tenga cuidado",
-    "answer.unchecked": "Ningún lector nativo ha revisado aún estas frases. Al lado está su inglés, y el inglés decide.",
+    "answer.unchecked": "Ningún lector nativo ha revisado aún estas frases. Cada una trae su inglés, y el inglés decide.",
     "answer.notes": "Conviene saber",
     "answer.next": "Siguiente pregunta",
     "answer.share": "Enlace a esta respuesta",

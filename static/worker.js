@@ -176,12 +176,12 @@ async function forget() {
 
 /**
  * Answer a request in Python. Only strings cross the border.
- * @param {URL} url @param {boolean} partial
+ * @param {URL} url @param {boolean} partial @param {string} inWhich language
  */
-async function answer(url, partial) {
+async function answer(url, partial, inWhich) {
   const { respond } = await python();
   const path = '/' + decoded(url.pathname.slice(base.pathname.length));
-  const text = respond(path, JSON.stringify([...url.searchParams]), partial ? 'yes' : 'no', await inLanguage(), BUILD.build);
+  const text = respond(path, JSON.stringify([...url.searchParams]), partial ? 'yes' : 'no', inWhich, BUILD.build);
   const head = text.slice(0, text.indexOf('\n'));
   return new Response(text.slice(head.length + 1), {
     status: Number(head.slice(0, 3)),
@@ -198,9 +198,9 @@ function decoded(path) {
   }
 }
 
-/** @param {URL} url @param {Response} reply */
-async function remember(url, reply) {
-  const cache = await caches.open(REMEMBERED + (await inLanguage()));
+/** @param {URL} url @param {Response} reply @param {string} inWhich language it is */
+async function remember(url, reply, inWhich) {
+  const cache = await caches.open(REMEMBERED + inWhich);
   await cache.put(url.href, reply);
   const addresses = await cache.keys();
   for (const old of addresses.slice(0, Math.max(0, addresses.length - MOST_REMEMBERED))) await cache.delete(old);
@@ -225,12 +225,13 @@ async function dynamic(event, url) {
   const partial = event.request.headers.get('HX-Request') === 'true' && event.request.headers.get('HX-Request-Type') !== 'full';
   url.hash = '';
   try {
+    const inWhich = await inLanguage(); // once: another may be chosen before the answer is there
     if (!partial) {
-      const before = await caches.match(url.href, { cacheName: REMEMBERED + (await inLanguage()) });
+      const before = await caches.match(url.href, { cacheName: REMEMBERED + inWhich });
       if (before) return before;
     }
-    const reply = await answer(url, partial);
-    if (!partial && reply.status === 200) event.waitUntil(remember(url, reply.clone()));
+    const reply = await answer(url, partial, inWhich);
+    if (!partial && reply.status === 200) event.waitUntil(remember(url, reply.clone(), inWhich));
     return reply;
   } catch (error) {
     console.warn('Python on the phone failed', error);

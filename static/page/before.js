@@ -3,7 +3,7 @@
 // the line stays as it is while a number is typed.
 import { boxes, filledIn, fillIn, isShown, shownOf } from './fields.js';
 
-/** @typedef {{ typed: string, number: string, shown: [string, string][] }} Rested an answer: what was typed, its number, each field's name and what it shows */
+/** @typedef {{ typed: string, label: string, number: string, shown: [string, string][] }} Rested an answer: what was typed, what it is of, its number, each field's name and what it shows */
 
 /** @param {HTMLFormElement} form @returns {[string, string][]} each field that is not blank */
 function shownIn(form) {
@@ -21,8 +21,11 @@ export function changed(then, now) {
   return names.filter(name => before.get(name) !== after.get(name)).map(name => before.get(name) ?? '');
 }
 
-/** The answer to compare with: the last at which the fingers rested, unless it is the one that shows. @param {Rested[]} rested @param {[string, string][]} now */
-export const comparedWith = (rested, now) => rested.filter(each => changed(each.shown, now).length).pop();
+/**
+ * The answer to compare with: the last at which the fingers rested, unless it is the one that shows or of something else.
+ * @param {Rested[]} rested @param {[string, string][]} now @param {string} label
+ */
+export const comparedWith = (rested, now, label) => rested.filter(each => each.label === label && changed(each.shown, now).length).pop();
 
 /**
  * @param {HTMLFormElement} form @param {HTMLElement} answer @param {() => void} ask @param {() => string} numberOf the headline's number
@@ -32,11 +35,12 @@ export function watchBefore(form, answer, ask, numberOf) {
   /** @type {Rested[]} */
   let rested = [];
   let pressed = false;
+  const labelOf = () => answer.querySelector('.headline-label')?.textContent ?? '';
   const show = () => {
     const place = answer.querySelector('[data-before]');
     if (!(place instanceof HTMLElement)) return;
     const now = shownIn(form);
-    const then = comparedWith(rested, now);
+    const then = comparedWith(rested, now, labelOf());
     if (!then || then.number === numberOf()) return;
     // A number and its unit stay on one line.
     const typed = changed(then.shown, now).filter(Boolean).map(each => each.replace(/ (?=\S+$)/, '\u00a0')).join(' \u00b7 ');
@@ -55,9 +59,9 @@ export function watchBefore(form, answer, ask, numberOf) {
   };
   const rest = () => {
     const number = numberOf();
-    if (!number || !answer.querySelector('[data-before]')) return;
+    if (!/\d/.test(number) || !answer.querySelector('[data-before]')) return;
     const shown = shownIn(form);
-    rested = [...rested.filter(each => changed(each.shown, shown).length), { typed: filledIn(form), number, shown }].slice(-2);
+    rested = [...rested.filter(each => changed(each.shown, shown).length), { typed: filledIn(form), label: labelOf(), number, shown }].slice(-2);
   };
   return { show, rest };
 }

@@ -41,6 +41,8 @@ export function watchLanguage() {
   const before = chosenBefore();
   const fromServer = !navigator.serviceWorker?.controller;
   navigator.serviceWorker?.ready.then(({ active }) => {
-    if (before && active && (fromServer || before !== document.documentElement.lang)) choose(active, before);
+    if (!(before && active && (fromServer || before !== document.documentElement.lang))) return;
+    said.textContent = said.dataset.fetching ?? '';
+    choose(active, before).then(language => (said.textContent = (language === before ? '' : said.dataset.needsSignal) ?? ''));
   });
 }

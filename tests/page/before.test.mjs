@@ -4,17 +4,18 @@ import { test } from 'node:test';
 import { changed, comparedWith } from '../../static/page/before.js';
 import { isFree, ownUnits } from '../../static/page/units.js';
 
-const volts = (text, number) => ({ typed: '', number, shown: text ? [['volts', text]] : [] });
+const volts = (text, number, label = 'Heat input') => ({ typed: '', label, number, shown: text ? [['volts', text]] : [] });
 
 test('the answer to compare with is the last one rested at, unless that one shows', () => {
   const [one, two] = [volts('24 V', '17.3'), volts('30 V', '21.6')];
-  const found = (rested, text) => comparedWith(rested, volts(text).shown);
+  const found = (rested, text) => comparedWith(rested, volts(text).shown, 'Heat input');
   assert.equal(found([], '24 V'), undefined);
   assert.equal(found([one], '24 V'), undefined);
   for (const text of ['3 V', '30 V', '']) assert.equal(found([one], text), one, text);
   assert.equal(found([one, two], '30 V'), one, 'at rest, it is compared with the one before');
   assert.equal(found([one, two], '2 V'), two);
   assert.equal(found([one, two], '24 V'), two, 'put back, the other way round');
+  assert.equal(found([one, volts('30 V', '2 min', 'Arc time')], '2 V'), one, 'an answer of something else says nothing');
 });
 
 test('what was changed is told as it was, in the order of the form', () => {

@@ -42,7 +42,8 @@ def addresses(states: tuple[str, ...] = ONE_OF_EACH) -> list[str]:
 
 def by_turns(options: tuple[str, ...], number: int) -> tuple[str, ...]:
     """Return the options for the page of that number: one of them, or all if all were asked for."""
-    return options if ALL else (options[(number + TURN) % len(options)],)
+    # One further in each round: three states of a page must not always meet the same of three options.
+    return options if ALL else (options[(number + number // len(options) + TURN) % len(options)],)
 
 
 def walk(

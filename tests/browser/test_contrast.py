@@ -4,7 +4,8 @@ import pytest
 
 from tests.browser import pages
 
-THEMES = ("dark", "noon")
+THEMES = pages.THEMES
+FORCED = "forced colours"
 TEXT, NUMBER, EDGE = 7.0, 15.0, 3.0  # WCAG 1.4.6 and 1.4.11; for the number, our own
 
 # Every pair of colours that meet: [kind, what, contrast]. The formula is WCAG's.
@@ -64,15 +65,13 @@ LEAST = {"text": TEXT, "number": NUMBER, "edge": EDGE}
 @pytest.fixture(scope="module")
 def pairs(chromium, specimen_server, specimen):
     """Every pair of colours on every page: theme -> [(kind, what, contrast, path)]."""
-    found: dict[str, list[tuple[str, str, float, str]]] = {theme: [] for theme in (*THEMES, "forced colours")}
+    found: dict[str, list[tuple[str, str, float, str]]] = {theme: [] for theme in (*THEMES, FORCED)}
     with chromium.new_context(service_workers="block") as context:
-        for path, page in pages.walk(context, specimen_server.address):
-            for theme in THEMES:
+        for number, (path, page) in enumerate(pages.walk(context, specimen_server.address)):
+            for theme in pages.by_turns((*THEMES, FORCED), number):
+                page.emulate_media(forced_colors="active" if theme == FORCED else "none")
                 page.evaluate("theme => (document.documentElement.dataset.theme = theme)", theme)
                 found[theme] += [(*pair, path) for pair in page.evaluate(PAIRS)]
-            page.emulate_media(forced_colors="active")
-            found["forced colours"] += [(*pair, path) for pair in page.evaluate(PAIRS)]
-            page.emulate_media(forced_colors="none")
     return found
 
 
@@ -86,7 +85,7 @@ def test_contrast_is_enough(pairs, theme, kind):
 
 
 def test_forced_colours_leave_nothing_unreadable(pairs):
-    weak = {what: (round(ratio, 2), path[:60]) for _, what, ratio, path in pairs["forced colours"] if ratio < EDGE}
+    weak = {what: (round(ratio, 2), path[:60]) for _, what, ratio, path in pairs[FORCED] if ratio < EDGE}
     assert not weak
 
 

@@ -24,7 +24,7 @@ from tests.parity.two_pythons import asked, differences
 from webapp import environment, pages, pocket, shelf
 
 SEED = int(os.environ.get("PARITY_SEED", "0")) or random.SystemRandom().randrange(1, 10**9)
-REQUESTS = int(os.environ.get("PARITY_REQUESTS", "5000"))
+REQUESTS = int(os.environ.get("PARITY_REQUESTS", "4000"))
 PARTS = 8  # asked one by one, so that the first failure is told soon
 
 pytestmark = pytest.mark.usefixtures("specimen")

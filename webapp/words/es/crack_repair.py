@@ -21,7 +21,7 @@ WORDS = {
     "hint.family": "No adivine: elija la última y pregunte ¿Qué metal es?",
     "option.family.structural": "Acero estructural (A36, A572, A500, S355)",
     "option.family.quenched-tempered": "Templado y revenido (A514, S690QL)",
-    "option.family.wear-plate": "Antidesgaste (AR400, AR500)",
+    "option.family.wear-plate": "Desgaste (AR400, AR500)",
     "option.family.hardening": "Medio carbono o Cr-Mo (1045, 4130, 4140, 4340)",
     "option.family.manganese": "Acero al manganeso (12 a 14 % Mn)",
     "option.family.cast-iron": "Hierro fundido",

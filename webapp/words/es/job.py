@@ -142,7 +142,7 @@ WORDS = {
     "field.wind": "Aire en la soldadura",
     "option.wind.still": "Quieto",
     "option.wind.breeze": "Brisa en la cara",
-    "option.wind.wind": "Viento, más de 5 mph (8 km/h)",
+    "option.wind.wind": "Viento >5 mph (8 km/h)",
     "field.lead_voltage_drop": "Voltios perdidos en los cables",
     "hint.lead_voltage_drop": "De Caída en los cables, si son largos.",
     "field.largest_current": "Máquina: amperios máximos",

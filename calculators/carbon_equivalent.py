@@ -212,6 +212,7 @@ def _drawing(each: _Formula) -> object:
     return carbon_share.draw(
         tuple(pieces),
         marks,
+        say("carbon-equivalent.column.ce"),
         say("carbon-equivalent.drawing.title"),
         say("carbon-equivalent.drawing.description", total=total, largest=largest),
     )

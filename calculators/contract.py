@@ -381,7 +381,8 @@ class Card:
 class Drawing:
     """A line drawing: `shapes` are (form, whole-number coordinates, style, label or None).
 
-    Forms: `line` (x1 y1 x2 y2 ...; a polyline), `area` (a closed polygon), `circle` (x y r), `text` (x y).
+    Forms: `line` (x1 y1 x2 y2 ...; a polyline), `area` (a closed polygon), `circle` (x y r), `text` (x y),
+    `scale` (x1 y1 x2 y2; label is a `drawings.paper.Scale`, whose round numbers hang on the reader's units).
     Coordinates are whole numbers, since the last bits of the two maths libraries differ.
     """
 

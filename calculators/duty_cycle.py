@@ -200,9 +200,10 @@ def _headline(given: Given, machine: _Machine) -> Number:
 def _drawing(machine: _Machine) -> Drawing:
     on, off = Measured(machine.on, "arc_time", unit="min"), Measured(_PERIOD - machine.on, "arc_time", unit="min")
     return duty_bar.draw(
-        numerals.settle(machine.allowed, 6),
+        machine.on,
+        _PERIOD,
         (say("duty-cycle.drawing.on", on=on), say("duty-cycle.drawing.off", off=off)),
-        (say("duty-cycle.drawing.start"), say("duty-cycle.drawing.end", end=Measured(_PERIOD, "arc_time", unit="min"))),
+        say("duty-cycle.drawing.scale"),
         say("duty-cycle.drawing.title", current=Measured(machine.current, "current")),
         say("duty-cycle.drawing.description", on=on, off=off),
     )
@@ -312,8 +313,7 @@ ENGLISH = {
     "drawing.description": "A bar of ten minutes: arc {on}, rest {off}.",
     "drawing.on": "Arc {on}",
     "drawing.off": "Rest {off}",
-    "drawing.start": "0",
-    "drawing.end": "{end}",
+    "drawing.scale": "Time",
     "verdict.no-rest": "this current needs no rest",
     "verdict.pass": "{time} is within the {on} of ten",
     "verdict.pass-outside": "{time} is more than the {most} of ten",

@@ -267,11 +267,10 @@ def _bars(supply: Supply) -> object:
     have_shown = Measured(supply.volume, "gas_volume")
     need_shown = Measured(need, "gas_volume")
     return gas_bars.draw(
-        supply.volume,
-        supply.volume * low,
-        supply.volume * high,
+        (supply.volume, supply.volume * low, supply.volume * high),
         need,
         (say("gas-supply.bars.have", gas_volume=have_shown), say("gas-supply.bars.need", gas_volume=need_shown)),
+        say("gas-supply.bars.scale"),
         say("gas-supply.bars"),
         say("gas-supply.bars.description", have=have_shown, need=need_shown),
     )

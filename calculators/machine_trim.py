@@ -21,6 +21,7 @@ from calculators.contract import (
     Words,
     say,
 )
+from calculators.drawings import trim_pairs
 from calculators.facts import trim, wires
 from calculators.machine import FeedDial, VoltageKnob, VoltageTaps
 from calculators.machine_trim_words import ENGLISH
@@ -228,6 +229,7 @@ def _answer(given: Given) -> Answer:
         results.append(_feed_table(given))
     if found is not None:
         results.append(_pair_table(given, found))
+        results.append(trim_pairs.draw(given, found))
     if not results or not isinstance(results[0], Words):
         results.insert(0, Words("one_mark", say("machine-trim.one-mark")))
     machine = _machine(given, feed_dial, voltage_dial, found)

@@ -179,9 +179,9 @@ def _verdict(given: Given, all_series: list[Series]) -> Verdict | None:
 
 def _drawing(given: Given, series: Series) -> object:
     lines = []
-    for field, limit, _ in _limits(given, series.name):
+    for field, limit, is_least in _limits(given, series.name):
         shown = Measured(limit, series.quantity.name, None, given.units.get(field))
-        lines.append((limit, say("pass-chart.limit", limit=say("pass-chart.field." + field), value=shown)))
+        lines.append((limit, say("drawing.least" if is_least else "drawing.most", value=shown), is_least))
     known = series.known()
     description = say(
         "pass-chart.drawing",
@@ -190,9 +190,9 @@ def _drawing(given: Given, series: Series) -> object:
         low=series.measured(known[0]),
         high=series.measured(known[-1]),
     )
-    return run_chart.draw(
-        series.name, series.values, lines, series.measured, _called("title.drawing", series, given), description
-    )
+    words = (_called("title.drawing", series, given), description)
+    names = (say("pass-chart.column.pass"), _name(series, given))
+    return run_chart.draw(series.name, series.values, lines, (series.quantity.name, series.unit), words, names)
 
 
 def _table(given: Given, all_series: list[Series]) -> Table:

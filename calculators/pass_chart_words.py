@@ -22,7 +22,6 @@ ENGLISH = {
     "series.preheats": "Preheat",
     "series.interpasses": "Interpass",
     "middle": "{series}, middle one",
-    "limit": "{limit} {value}",
     "outside": "{limit}, pass {passes}",
     "title.drawing": "{series}, pass by pass",
     "drawing": "{series} of {count} passes in their order, from {low} to {high}. The table below has each.",

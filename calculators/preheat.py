@@ -164,7 +164,8 @@ def _drawing(bounds: Bounds, most: float) -> Drawing:
         lowest = (say("preheat.drawing.lowest", temperature=_shown(bounds.lowest)), bounds.lowest)
         ends = say("list.comma", first=lowest[0], rest=highest)
     description = say("preheat.drawing.description", ends=ends)
-    return preheat_window.draw(lowest, (highest, most), say("preheat.drawing.title"), description)
+    name = say("preheat.drawing.scale")
+    return preheat_window.draw(lowest, (highest, most), name, say("preheat.drawing.title"), description)
 
 
 def _verdict(bounds: Bounds) -> Verdict | None:

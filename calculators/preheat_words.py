@@ -106,6 +106,7 @@ ENGLISH = {
     "why.outside.heat_input": "no number: heat input {value} is outside {low} to {high}",
     "drawing.title": "Cold to hot",
     "drawing.description": "A bar from cold to hot: {ends}.",
+    "drawing.scale": "Temperature",
     "drawing.lowest": "not below {temperature}",
     "drawing.highest": "not above {temperature}",
     "verdict.unknown": "the steel is not known, so neither number is its own",

@@ -309,11 +309,17 @@ def _drawing(given: Given, arc: Arc) -> object:
         current=Measured(arc.current, "current"),
         voltage=Measured(arc.voltage, "voltage"),
     )
-    feeds = tuple([(current, arc.law.feed(current, arc.point.extension)) for current in (least, most)])
+    currents = [least + (most - least) * step / _STEPS for step in range(_STEPS + 1)]
+    feeds = tuple([(current, arc.law.feed(current, arc.point.extension)) for current in currents])
     point = (arc.current, arc.voltage, arc.law.feed(arc.current, arc.point.extension))
-    title = say("transfer-mode.map")
+    words = (say("transfer-mode.map"), description)
+    names = (
+        say("transfer-mode.field.current"),
+        say("transfer-mode.field.voltage"),
+        say("transfer-mode.field.wire_feed_speed"),
+    )
     tag = shown if arc.pulse else None
-    return transfer_map.draw(_regions(arc, least, most), feeds, point, unit, tag, title, description)
+    return transfer_map.draw(_regions(arc, least, most), feeds, point, unit, tag, words, names)
 
 
 def _regions(arc: Arc, least: float, most: float) -> "tuple[transfer_map.Region, ...]":
@@ -324,7 +330,7 @@ def _regions(arc: Arc, least: float, most: float) -> "tuple[transfer_map.Region,
     floor, ceiling = transfer.LEAST_VOLTAGE, transfer.MOST_VOLTAGE
     if top is not None:
         rows = tuple([(current, floor, line["shorting"][1]) for current, line in _lines(arc, least, min(top[1], most))])
-        found.append((say("transfer-mode.mode.short-circuit"), 104, rows))
+        found.append((say("transfer-mode.mode.short-circuit"), 130, rows))
     end = most if transition is None else min(transition[1], most)
     if end > least:
         rows = tuple(
@@ -333,7 +339,7 @@ def _regions(arc: Arc, least: float, most: float) -> "tuple[transfer_map.Region,
                 for current, line in _lines(arc, least, end)
             ]
         )
-        found.append((say("transfer-mode.mode.globular"), 72, rows))
+        found.append((say("transfer-mode.mode.globular"), 80, rows))
     if transition is not None and transition[3] < most:
         rows = tuple([(current, line["spray-arc"][3], ceiling) for current, line in _lines(arc, transition[3], most)])
         found.append((say("transfer-mode.mode.spray"), 50, rows))

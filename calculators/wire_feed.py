@@ -175,10 +175,16 @@ def _drawing(given: Given, point: Point) -> Drawing:
         current=Measured(point.current, "current"),
         wire_feed_speed=_feed(given, point.typed_feed),
     )
-    axes = (say("wire-feed.field.current"), say("wire-feed.field.wire_feed_speed"))
-    title = say("wire-feed.drawing.title")
-    unit = given.units.get("wire_feed_speed")
-    return melting_curve.draw(curve, point.current, point.typed_feed, unit, title, description, axes)
+    plain: list[tuple[float, float]] = []
+    if Machine(given).trim:
+        law = MeltingLaw({name: value for name, value in given.values.items() if name not in machine_fields.TRIM})
+        plain = [(row[0], law.feed(row[0], point.extension)) for row in curve]
+        there = _feed(given, law.feed(point.current, point.extension))
+        description = say("wire-feed.drawing.trimmed", curve=description, wire_feed_speed=there)
+    names = (say("wire-feed.field.current"), say("wire-feed.field.wire_feed_speed"), say("drawing.plain"))
+    points = ((point.current, point.typed_feed),)
+    words = (say("wire-feed.drawing.title"), description)
+    return melting_curve.draw(curve, tuple(plain), points, given.units.get("wire_feed_speed"), words, names)
 
 
 def _verdict(given: Given, point: Point) -> Verdict | None:
@@ -379,6 +385,7 @@ ENGLISH = {
     "caution.start": "A starting point, not a setting: try it on scrap first. The welding procedure (WPS) rules where there is one.",
     "caution.stainless": "Stainless fume holds hexavalent chromium: extract it at the arc. US limit 5 µg/m³ over 8 hours (29 CFR 1910.1026).",
     "drawing.title": "Current across, wire feed up, with the band",
+    "drawing.trimmed": "{curve} The plain law gives {wire_feed_speed} there.",
     "drawing.description": "The melting curve of this wire rises from {slowest} at {lowest} to {fastest} at {highest}. Your point: {wire_feed_speed} at {current}.",
     "next.transfer-mode": "What volts, and which transfer is that?",
     "next.travel-speed": "How fast do I go at this feed?",

@@ -36,6 +36,7 @@ from calculators.contract import (
     Words,
     say,
 )
+from calculators.drawings.paper import Scale
 
 GEOMETRY = Source("Definition of speed", "law")
 HABIT = Source("Nobody's habit, for tests", "common practice")
@@ -179,6 +180,7 @@ def _sketch(given: Given) -> Drawing:
             ("area", (10, 60, right, 60, right, 80, 10, 80), "metal", None),
             ("circle", (10, 50, 4), "mark", None),
             ("text", (10, 40), "label", given.measured("weld_length")),
+            Scale(say("specimen.slip.speed"), "weld_length", ((0.0, 10), (2.54, 290)), 50).shape(),
         ),
     )
 

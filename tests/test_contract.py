@@ -147,9 +147,9 @@ def test_the_specimen_answers_with_every_kind_of_result_and_of_shape():
     assert {result.kind for result in answer.results} == kinds - fields
     drawing = one(result for result in answer.results if result.kind == "drawing")
     documented = {
-        word for word in str(contract.Drawing.__doc__).split("`") if word in ("line", "area", "circle", "text")
+        word for word in str(contract.Drawing.__doc__).split("`") if word in ("line", "area", "circle", "text", "scale")
     }
-    assert {shape[0] for shape in drawing.shapes} == documented == {"line", "area", "circle", "text"}
+    assert {shape[0] for shape in drawing.shapes} == documented == {"line", "area", "circle", "text", "scale"}
 
 
 def test_the_specimen_answers_with_every_part_of_an_answer():
@@ -494,13 +494,15 @@ def test_drawing():
     assert one(read.all("figcaption")).text() == "The seam"
     assert not read.all("title")
     shapes = [(each.name, each.attributes) for each in read.all("polyline", "polygon", "circle", "text")]
-    assert shapes == [
+    assert shapes[:4] == [
         ("polyline", {"points": "10 50 25 50", "class": "mark"}),
         ("polygon", {"points": "10 60 25 60 25 80 10 80", "class": "metal"}),
         ("circle", {"cx": "10", "cy": "50", "r": "4", "class": "mark"}),
         ("text", {"x": "10", "y": "40", "class": "label"}),
     ]
-    assert one(read.all("text")).text() == "6\u00a0in"
+    # A scale becomes a line, round numbers in the reader's units and its name with the unit.
+    assert shapes[4] == ("polyline", {"points": "10 50 290 50", "class": "axis"})
+    assert [each.text() for each in read.all("text")] == ["6\u00a0in", "0", "50", "100", "So fast, in"]
     assert result("sketch") == {"title": "The seam", "description": "A line of 6\u00a0in."}
 
 
@@ -691,13 +693,14 @@ def test_bands_enclose_their_number():
 def test_drawings_have_whole_coordinates_and_known_shapes():
     lengths = {"line": lambda count: count >= 4 and count % 2 == 0, "area": lambda count: count >= 6 and count % 2 == 0}
     lengths |= {"circle": lambda count: count == 3, "text": lambda count: count == 2}
+    lengths["scale"] = lambda count: count == 4
     for asked in everyone():
         for pairs, answer in answers(asked):
             for drawing in (found for found in answer.results if found.kind == "drawing"):
                 for form, numbers, _, label in drawing.shapes:
                     assert lengths[form](len(numbers)), (asked.name, form, numbers)
                     assert {type(number) for number in numbers} == {int}, (asked.name, pairs, form, numbers)
-                    assert (label is not None) == (form == "text"), (asked.name, form)
+                    assert (label is not None) == (form in ("text", "scale")), (asked.name, form)
 
 
 def test_the_link_to_an_answer_gives_the_same_answer():

@@ -48,8 +48,8 @@ def test_the_table_says_what_the_drawing_shows():
 def test_a_pass_over_its_limit_is_named_and_the_limit_drawn():
     text = page(**RUN, interpasses="250 300 degF", interpass_most="300 degF")
     assert "Highest heat, pass 5" in text and state(**RUN) == "outside"
-    assert text.count('class="mark-line"') == 2
-    assert "Highest heat 20 kJ/in" in text and "Highest interpass 300 °F" in text
+    assert text.count('class="limit"') == 2
+    assert "not above 20 kJ/in" in text and "not above 300 °F" in text
 
 
 def test_two_limits_that_are_not_held_are_both_named():

@@ -331,7 +331,7 @@ def test_the_drawing_is_in_whole_numbers_and_stacked_as_the_spool_is(by, depth):
         assert all(isinstance(number, int) for number in numbers)
         assert all(0 <= x <= drawing.width for x in numbers[0::2])
         assert all(0 <= y <= drawing.height for y in numbers[1::2])
-    wound = next(numbers for _, numbers, style, _ in drawing.shapes if style == "band-area")
+    wound = next(numbers for _, numbers, style, _ in drawing.shapes if style == "mark")
     assert wound[1] < wound[5]  # the wire lies above the barrel
     heights = [numbers[1] for form, numbers, _, label in drawing.shapes if form == "text"][1:]
     assert all(lower - upper >= 20 for upper, lower in itertools.pairwise(heights))

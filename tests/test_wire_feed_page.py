@@ -12,7 +12,7 @@ import re
 import pytest
 
 from calculators import asking, wire_feed
-from calculators.contract import Drawing, Measured, Number
+from calculators.contract import Drawing, Number
 from webapp import pocket
 from webapp.catalogue import Context, sentence
 
@@ -472,8 +472,8 @@ def test_the_drawing_is_in_whole_numbers_and_can_be_read_aloud():
 def test_the_point_of_the_drawing_is_on_the_curve_and_labelled_in_the_readers_unit():
     found = answer(**WIRE, wire_feed_speed="6 m/min", contact_tip_to_work="15 mm").answer
     drawing = found.results[-1]
-    labels = [label for form, _, _, label in drawing.shapes if form == "text" and isinstance(label, Measured)]
-    assert ("wire_feed_speed", "m/min") in [(label.quantity.name, label.unit) for label in labels]
+    scales = [label for form, _, _, label in drawing.shapes if form == "scale"]
+    assert ("wire_feed_speed", "m/min", 0.1) in [(scale.quantity.name, scale.unit, scale.own) for scale in scales]
     circle = next(numbers for form, numbers, _, _ in drawing.shapes if form == "circle")
     curve = next(numbers for form, numbers, style, _ in drawing.shapes if style == "curve")
     points = list(zip(curve[0::2], curve[1::2], strict=True))

@@ -460,7 +460,11 @@ def _drawing(filled: Filled, drawing: Drawing) -> str:
     id = "drawing-" + drawing.name
     inner = tag("desc", filled.text(drawing.description), 'id="' + id + '-desc"')
     for shape, numbers, style, label in drawing.shapes:
-        inner += _shape(filled, shape, numbers, style, label)
+        parts = [(shape, numbers, style, label)]
+        if shape == "scale":
+            parts = label.shapes(filled.context.system, lambda value: piece(value, filled.context))  # type: ignore[attr-defined]
+        for each in parts:
+            inner += _shape(filled, drawing.width, each)
     attributes = (
         'viewBox="0 0 '
         + str(drawing.width)
@@ -475,13 +479,18 @@ def _drawing(filled: Filled, drawing: Drawing) -> str:
     )
 
 
-def _shape(filled: Filled, shape: str, numbers: tuple[int, ...], style: str, label: object) -> str:
+def _shape(filled: Filled, width: int, each: "tuple[str, tuple[int, ...], str, object]") -> str:
+    shape, numbers, style, label = each
+    if shape == "text":
+        words, x = piece(label, filled.context), numbers[0]
+        # No word may leave the paper, however long it is in this language and these units.
+        half = len(words) * 5
+        before, behind = (half, half) if style == "middle" else (2 * half, 0) if style == "end" else (0, 2 * half)
+        x = max(min(x, width - behind), before)
+        return tag("text", escape(words), 'x="' + str(x) + '" y="' + str(numbers[1]) + '" class="' + style + '"')
     style = 'class="' + style + '"'
     if shape == "circle":
         x, y, r = numbers
         return '<circle cx="' + str(x) + '" cy="' + str(y) + '" r="' + str(r) + '" ' + style + "/>"
-    if shape == "text":
-        x, y = numbers
-        return tag("text", escape(piece(label, filled.context)), 'x="' + str(x) + '" y="' + str(y) + '" ' + style)
     points = " ".join(str(number) for number in numbers)
     return "<" + ("polyline" if shape == "line" else "polygon") + ' points="' + points + '" ' + style + "/>"

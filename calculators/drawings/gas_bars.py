@@ -1,51 +1,40 @@
-"""What a cylinder gives over what the work needs: two bars from one left edge, as long as the gas is much."""
+"""What a cylinder gives over what the work needs: a bar as long as the gas is much, with the need as a limit."""
 
 from calculators.contract import Drawing, Message
-from calculators.drawings.paper import TEXT_HEIGHT, WIDTH, place
+from calculators.drawings.paper import EDGE, RIGHT, TEXT_HEIGHT, WIDTH, Scale, box, frame, limit
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     Shape = tuple[str, tuple[int, ...], str, object]
 
-_HEIGHT = 134
-_LEFT, _RIGHT = 4, 336
-_BAR = 32
-_UPPER, _LOWER = 28, 94  # tops of the two bars
+_TOP, _BOTTOM = 54, 86
 _END = 5  # half a tick
 
 
 def draw(
-    have: float,
-    low: float,
-    high: float,
+    gas: tuple[float, float, float],
     need: float,
     labels: tuple[Message, Message],
+    name: Message,
     title: Message,
     description: Message,
 ) -> Drawing:
-    """Return the drawing: `have` with its likely `low` and `high`, and `need`, all in one unit.
+    """Return the drawing: `gas` is what there is, with its likely least and most, and `need`, all [m3].
 
-    `labels` stand over the bars, the one of what there is first.
+    `labels` stand over the bar, the one of what there is first; `name` is that of the scale.
     """
-    most = max(high, need)
-
-    def x_of(value: float) -> int:
-        return place(value, 0.0, most, _LEFT, _RIGHT)
-
-    middle = _UPPER + _BAR // 2
-    x_low, x_high = x_of(low), x_of(high)
+    scale = Scale(name, "gas_volume", ((0.0, EDGE), (max(gas[2], need), RIGHT)), _BOTTOM)
+    have, low, high, needed = [scale.place(value) for value in (gas[0], gas[1], gas[2], need)]
+    middle = (_TOP + _BOTTOM) // 2
+    sure = (low, middle - _END, low, middle + _END, low, middle, high, middle, high, middle - _END, high, middle + _END)
     shapes: list[Shape] = [
-        ("area", _box(x_of(have), _UPPER), "metal", None),
-        ("line", (x_low, middle, x_high, middle), "curve", None),
-        ("line", (x_low, middle - _END, x_low, middle + _END), "curve", None),
-        ("line", (x_high, middle - _END, x_high, middle + _END), "curve", None),
-        ("area", _box(x_of(need), _LOWER), "mark", None),
-        ("line", (x_of(need), _UPPER - _END, x_of(need), _UPPER + _BAR + _END), "mark-line", None),
-        ("text", (_LEFT, _UPPER - TEXT_HEIGHT // 2), "", labels[0]),
-        ("text", (_LEFT, _LOWER - TEXT_HEIGHT // 2), "", labels[1]),
+        ("area", box(EDGE, _TOP, have, _BOTTOM), "mark", None),
+        frame(EDGE, _TOP, RIGHT, _BOTTOM),
+        ("line", sure, "halo", None),
+        ("line", sure, "curve", None),
+        scale.shape(),
+        ("text", (EDGE, TEXT_HEIGHT - 4), "", labels[0]),
+        ("text", (needed, 2 * TEXT_HEIGHT - 4), "middle", labels[1]),
     ]
-    return Drawing("gas_bars", WIDTH, _HEIGHT, title, description, tuple(shapes))
-
-
-def _box(right: int, top: int) -> tuple[int, ...]:
-    return (_LEFT, top, right, top, right, top + _BAR, _LEFT, top + _BAR)
+    shapes += limit((needed, _TOP - 10, needed, _BOTTOM))
+    return Drawing("gas_bars", WIDTH, _BOTTOM + 2 * TEXT_HEIGHT + 6, title, description, tuple(shapes))

@@ -1,7 +1,7 @@
 """A cross-section of plate, bar, pipe, tube, angle or channel, with its width, height and thickness."""
 
 from calculators.contract import Drawing, Message
-from calculators.drawings.paper import TEXT_HEIGHT, WIDTH, place
+from calculators.drawings.paper import POINT, TEXT_HEIGHT, WIDTH, flat, place
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -9,7 +9,7 @@ if TYPE_CHECKING:
     Loop = list[tuple[float, float]]
 
 _LEFT, _TOP = 12, 38
-_WIDEST, _HIGHEST = 212, 170
+_WIDEST, _HIGHEST = 196, 170
 _THINNEST = 8  # pixels, so that a plate still shows as one
 _GAP = 14  # from the section to its measures
 _TICK = 5
@@ -38,8 +38,8 @@ def draw(
     drawn = [[at(point) for point in loop] for loop in loops]
     right, bottom = _LEFT + across, _TOP + up
     x, y = right + _GAP, bottom + _GAP
-    shapes: list[Shape] = [("area", _flat(_filled(drawn)), "band-area", None)]
-    shapes += [("line", _flat(loop + loop[:1]), "curve", None) for loop in drawn]
+    shapes: list[Shape] = [("area", flat(_filled(drawn)), "band-area", None)]
+    shapes += [("line", flat(loop + loop[:1]), "curve", None) for loop in drawn]
     shapes += [
         ("line", (_LEFT, y, right, y), "axis", None),
         ("line", (_LEFT, y - _TICK, _LEFT, y + _TICK), "axis", None),
@@ -53,7 +53,7 @@ def draw(
     ]
     if balance is not None:
         mark = at(balance)
-        shapes.append(("circle", (mark[0], mark[1], 6), "mark", None))
+        shapes.append(("circle", (mark[0], mark[1], POINT), "mark", None))
     return Drawing("part_section", WIDTH, y + _TICK + TEXT_HEIGHT, title, description, tuple(shapes))
 
 
@@ -65,7 +65,3 @@ def _filled(loops: "list[list[tuple[int, int]]]") -> "list[tuple[int, int]]":
     hole = list(reversed(loops[1]))
     # Both are given from the same corner on; reversed, the hole ends there.
     return outline + outline[:1] + hole[-1:] + hole
-
-
-def _flat(points: "list[tuple[int, int]]") -> tuple[int, ...]:
-    return tuple(number for point in points for number in point)

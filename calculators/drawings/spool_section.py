@@ -1,7 +1,7 @@
 """Half a spool cut through, axle below and rim above: barrel, wire now, wire when new, and how deep it lies."""
 
 from calculators.contract import Drawing, Measured, Message
-from calculators.drawings.paper import TEXT_HEIGHT, WIDTH, place
+from calculators.drawings.paper import TEXT_HEIGHT, WIDTH, box, frame, place
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -12,7 +12,6 @@ _AXLE, _RIM = 214, 16
 _LEFT, _RIGHT = 6, 166
 _FLANGE = 10
 _DEPTH_AT = 34  # where the depth is measured, from the left
-_NEW_FROM = 112  # the line of the new wire leaves room for the depth
 _LABELS = _RIGHT + 34
 
 
@@ -31,11 +30,10 @@ def draw(
     wire, barrel = y_of(diameters[-2][1]), y_of(diameters[-1][1])
     inner_left, inner_right = _LEFT + _FLANGE, _RIGHT - _FLANGE
     shapes: list[Shape] = [
-        ("area", _box(inner_left, wire, inner_right, barrel), "band-area", None),
-        ("line", (inner_left, wire, inner_right, wire), "curve", None),
-        ("area", _box(inner_left, barrel, inner_right, _AXLE), "metal", None),
-        ("area", _box(_LEFT, _RIM, inner_left, _AXLE), "metal", None),
-        ("area", _box(inner_right, _RIM, _RIGHT, _AXLE), "metal", None),
+        ("area", box(inner_left, wire, inner_right, barrel), "mark", None),
+        ("area", box(inner_left, barrel, inner_right, _AXLE), "metal", None),
+        ("area", box(_LEFT, _RIM, inner_left, _AXLE), "metal", None),
+        ("area", box(inner_right, _RIM, _RIGHT, _AXLE), "metal", None),
         ("line", (_LEFT - 4, _AXLE, _RIGHT + 4, _AXLE), "grid", None),
         ("line", (_DEPTH_AT, _RIM, _DEPTH_AT, wire), "mark-line", None),
         ("line", (inner_left, _RIM, inner_right, _RIM), "grid", None),
@@ -48,7 +46,7 @@ def draw(
     ]
     if len(diameters) == 4:
         new = y_of(diameters[1][1])
-        shapes.append(("line", (_NEW_FROM, new, inner_right, new), "mark-line", None))
+        shapes.append(frame(inner_left, new, inner_right, barrel))
     below = 0
     for name, diameter in diameters:
         at = y_of(diameter)
@@ -56,7 +54,3 @@ def draw(
         shapes.append(("line", (_RIGHT + 2, at, _LABELS - 14, below - 5, _LABELS - 4, below - 5), "axis", None))
         shapes.append(("text", (_LABELS, below), "", name))
     return Drawing("spool_section", WIDTH, _HEIGHT, title, description, tuple(shapes))
-
-
-def _box(left: int, top: int, right: int, bottom: int) -> tuple[int, ...]:
-    return (left, top, right, top, right, bottom, left, bottom)

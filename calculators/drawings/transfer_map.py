@@ -1,7 +1,8 @@
 """Current across, voltage up: where each transfer mode surely is, and where the welder stands; feed along the top."""
 
-from calculators.contract import Drawing, Measured, Message
-from calculators.drawings.paper import TEXT_HEIGHT, WIDTH, place
+from calculators.contract import Drawing, Message
+from calculators.drawings import chart
+from calculators.drawings.paper import LEFT, RIGHT, TEXT_HEIGHT, Scale
 from calculators.facts.transfer import LEAST_VOLTAGE, MOST_VOLTAGE
 
 TYPE_CHECKING = False
@@ -9,13 +10,9 @@ if TYPE_CHECKING:
     Shape = tuple[str, tuple[int, ...], str, object]
     Region = tuple[Message, int, tuple[tuple[float, float, float], ...]]
 
-_HEIGHT = 296
-_LEFT, _RIGHT = 62, 332
-_TOP, _BOTTOM = 50, 254
-_GRID = (15.0, 20.0, 25.0, 30.0, 35.0)
+_TOP, _BOTTOM = 80, 284
 _BESIDE = 6
 _CLEAR = 14  # between the point and what is written beside it
-_CURRENT_WIDTH, _FEED_WIDTH = 58, 96  # of labels, in pixels
 
 
 def draw(
@@ -24,59 +21,39 @@ def draw(
     point: tuple[float, float, float],
     unit: str | None,
     tag: Message | None,
-    title: Message,
-    description: Message,
+    words: tuple[Message, Message],
+    names: tuple[Message, Message, Message],
 ) -> Drawing:
     """Return the drawing: a region is its name, the width of that, and (current, lowest, highest voltage), [A] and [V].
 
-    `feeds` are (current, wire feed) at both ends of the map; `point` is current, voltage and wire feed; `unit` is
-    the one that feeds are shown in; `tag` stands beside the point.
+    `feeds` are (current, wire feed) from end to end of the map; `point` is current, voltage and wire feed; `unit` is
+    the one that feeds are shown in; `tag` stands beside the point; `words` are title and description; `names` those
+    of current, voltage and wire feed.
     """
-    least, most = feeds[0][0], feeds[-1][0]
-
-    def x_of(current: float) -> int:
-        return place(current, least, most, _LEFT, _RIGHT)
-
-    x, y = x_of(point[0]), _y_of(point[1])
-    shapes: list[Shape] = []
+    current, voltage, feed = point
+    ends = ((feeds[0][0], LEFT), (feeds[-1][0], RIGHT))
+    made = chart.Chart(
+        Scale(names[0], "current", ends, _BOTTOM, current),
+        Scale(names[1], "voltage", ((LEAST_VOLTAGE, _BOTTOM), (MOST_VOLTAGE, _TOP)), LEFT, voltage, None, "left", 44),
+    )
+    stops = tuple([(speed, made.across.place(each)) for each, speed in feeds])
+    made.shapes.append(Scale(names[2], "wire_feed_speed", stops, _TOP, feed, unit, "above").shape())
     for _, _, rows in regions:
-        lower = [(x_of(row[0]), _y_of(row[1])) for row in rows]
-        upper = [(x_of(row[0]), _y_of(row[2])) for row in rows]
-        corners = lower + list(reversed(upper))
-        shapes.append(("area", tuple([number for corner in corners for number in corner]), "band-area", None))
-    shapes += _voltages(y, point[1])
-    shapes.append(("line", (_LEFT, _TOP, _LEFT, _BOTTOM, _RIGHT, _BOTTOM), "axis", None))
-    shapes.append(("line", (_LEFT, _TOP, _RIGHT, _TOP), "axis", None))
-    shapes.append(("line", (_LEFT, y, x, y), "mark-line", None))
-    shapes.append(("line", (x, _TOP, x, _BOTTOM), "mark-line", None))
+        made.area(list(rows))
+    made.lead(current, voltage, _TOP)
+    at = made.at(current, voltage)
+    named: list[Shape] = []
     for name, width, rows in regions:
-        sides = (x_of(rows[0][0]), x_of(rows[-1][0]))
-        shapes += _name(name, width, sides, (_y_of(rows[0][1]), _y_of(rows[-1][2])), (x, y))
-    shapes.append(("circle", (x, y, 8), "mark", None))
+        low, high = made.at(rows[0][0], rows[0][1]), made.at(rows[-1][0], rows[-1][2])
+        named += _name(name, width, (low[0], high[0]), (low[1], high[1]), at)
+    made.shapes += named
+    made.point(current, voltage)
     if tag is not None:
-        at_left = x > (_LEFT + _RIGHT) // 2
-        shapes.append(("text", (x - _CLEAR if at_left else x + _CLEAR, y - _BESIDE), "end" if at_left else "", tag))
-    ends = (x_of(least), x_of(most))
-    below = (_BOTTOM + TEXT_HEIGHT - 2, _BOTTOM + 2 * TEXT_HEIGHT - 2)
-    above = (_TOP - _BESIDE, _TOP - _BESIDE - TEXT_HEIGHT)
-    shapes += _along(x, ends, below, _CURRENT_WIDTH, _currents(point, feeds))
-    shapes += _along(x, ends, above, _FEED_WIDTH, _feeds(point, feeds, unit))
-    return Drawing("transfer_map", WIDTH, _HEIGHT, title, description, tuple(shapes))
-
-
-def _y_of(voltage: float) -> int:
-    return place(min(max(voltage, LEAST_VOLTAGE), MOST_VOLTAGE), LEAST_VOLTAGE, MOST_VOLTAGE, _BOTTOM, _TOP)
-
-
-def _currents(point: tuple[float, float, float], feeds: tuple[tuple[float, float], ...]) -> tuple[Measured, ...]:
-    return tuple([Measured(value, "current") for value in (feeds[0][0], point[0], feeds[-1][0])])
-
-
-def _feeds(
-    point: tuple[float, float, float], feeds: tuple[tuple[float, float], ...], unit: str | None
-) -> tuple[Measured, ...]:
-    values = (feeds[0][1], point[2], feeds[-1][1])
-    return tuple([Measured(value, "wire_feed_speed", None, unit) for value in values])
+        at_left = at[0] > (LEFT + RIGHT) // 2
+        rows_free = [at[1] + away for away in (-_BESIDE, TEXT_HEIGHT, -_BESIDE - TEXT_HEIGHT)]
+        free = [y for y in rows_free if all(abs(y - each[1][1]) >= TEXT_HEIGHT - 2 for each in named)]
+        made.text(at[0] - _CLEAR if at_left else at[0] + _CLEAR, free[0], "end" if at_left else "", tag)
+    return made.drawing("transfer_map", words[0], words[1])
 
 
 def _name(
@@ -94,37 +71,10 @@ def _name(
             start = point[0] - _CLEAR - width
     if point[0] > start and abs(point[1] - y + _BESIDE) < TEXT_HEIGHT:  # the line to the left would cross it
         y += -TEXT_HEIGHT if lowest else TEXT_HEIGHT
-    limit = _RIGHT if lowest else right  # beside the lowest region the paper is empty
+    limit = RIGHT if lowest else right  # beside the lowest region the paper is empty
     if start + width <= limit:
         return [("text", (start, y), "", name)]
     end = right - _BESIDE  # too narrow: the name stands out of it to the left
     if end - width - _BESIDE < point[0] < end + _BESIDE:
         end = point[0] - _CLEAR
-    return [("text", (end, y), "end", name)] if end - width >= _LEFT else []
-
-
-def _voltages(y: int, voltage: float) -> "list[Shape]":
-    """Return the voltages on the left: the point's, and those of the grid that it leaves room for."""
-    shapes: list[Shape] = []
-    for value in _GRID:
-        height = _y_of(value)
-        shapes.append(("line", (_LEFT, height, _RIGHT, height), "grid", None))
-        if abs(height - y) >= TEXT_HEIGHT:
-            shapes.append(("text", (_LEFT - _BESIDE, height + _BESIDE), "end", Measured(value, "voltage")))
-    shapes.append(("text", (_LEFT - _BESIDE, y + _BESIDE), "end", Measured(voltage, "voltage", 3)))
-    return shapes
-
-
-def _along(
-    x: int, ends: tuple[int, int], rows: tuple[int, int], width: int, labels: tuple[Measured, ...]
-) -> "list[Shape]":
-    """Return the labels of an axis: the point's, and those of its ends, in the outer row where it is in their way."""
-    half = width // 2
-    middle = min(max(x, ends[0] + half), ends[1] - half)
-    first = rows[0] if middle - half > ends[0] + width else rows[1]
-    last = rows[0] if middle + half < ends[1] - width else rows[1]
-    return [
-        ("text", (middle, rows[0]), "middle", labels[1]),
-        ("text", (ends[0], first), "", labels[0]),
-        ("text", (ends[1], last), "end", labels[2]),
-    ]
+    return [("text", (end, y), "end", name)] if end - width >= LEFT else []

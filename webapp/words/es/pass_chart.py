@@ -22,7 +22,6 @@ WORDS = {
     "series.preheats": "Precalentamiento",
     "series.interpasses": "Entre pasadas",
     "middle": "{series}, valor central",
-    "limit": "{limit} {value}",
     "outside": "{limit}, pasada {passes}",
     "title.drawing": "{series}, pasada por pasada",
     "drawing": "{series} de {count} pasadas en su orden, de {low} a {high}. La tabla de abajo tiene cada una.",

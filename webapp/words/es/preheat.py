@@ -106,6 +106,7 @@ WORDS = {
     "why.outside.heat_input": "sin número: aporte térmico {value} está fuera de {low} a {high}",
     "drawing.title": "De frío a caliente",
     "drawing.description": "Una barra de frío a caliente: {ends}.",
+    "drawing.scale": "Temperatura",
     "drawing.lowest": "no debajo de {temperature}",
     "drawing.highest": "no encima de {temperature}",
     "verdict.unknown": "no se conoce el acero; ninguno de los dos números es el suyo",

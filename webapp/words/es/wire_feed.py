@@ -66,6 +66,7 @@ WORDS = {
     "caution.start": "Un punto de partida, no un ajuste: pruebe primero en un retazo. Manda la WPS (procedimiento) donde la hay.",
     "caution.stainless": "El humo del inoxidable tiene cromo hexavalente: extráigalo en el arco. Límite de EUA 5 µg/m³ en 8 horas (29 CFR 1910.1026).",
     "drawing.title": "Corriente a lo ancho, velocidad de alambre a lo alto, con la banda",
+    "drawing.trimmed": "{curve} La ley tal cual da ahí {wire_feed_speed}.",
     "drawing.description": "La curva de fusión de este alambre sube de {slowest} a {lowest} hasta {fastest} a {highest}. Su punto: {wire_feed_speed} a {current}.",
     "next.transfer-mode": "¿Cuántos voltios, y qué modo de transferencia es?",
     "next.travel-speed": "¿Qué tan rápido recorro a esta velocidad de alambre?",

@@ -56,7 +56,7 @@ ENGLISH = {
     "table.feed": "Feed at each mark",
     "table.pairs": "How far each pair is off the fitted law",
     "drawing.title": "Your pairs, with your band, and the plain law",
-    "drawing.description": "The melting law at {contact_tip_to_work}, and against it {pairs}.",
+    "drawing.description": "The melting law, drawn at {contact_tip_to_work}. Against it, each pair at its own distance: {pairs}.",
     "drawing.above": "pair {pair}: {feed} at {current}, {percent} % above",
     "drawing.below": "pair {pair}: {feed} at {current}, {percent} % below",
     "column.mark": "Mark",

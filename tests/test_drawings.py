@@ -11,7 +11,7 @@ from calculators.contract import Drawing
 from calculators.drawings.paper import WIDTH, Scale
 from tests import walking
 from tests.html_reading import Element, Page
-from webapp import shelf
+from webapp import environment, shelf
 from webapp.catalogue import Context, piece
 
 LETTER, HEIGHT = 16.5, 13  # px: of a letter, and of the tallest from its line
@@ -60,6 +60,19 @@ def test_no_text_leaves_the_paper_or_runs_into_another(language):
             across = min(one[2], other[2]) - max(one[0], other[0])
             up = min(one[3], other[3]) - max(one[1], other[1])
             assert across <= 1 or up <= 1, (name, text, beside)
+
+
+def test_letters_are_14_px_on_the_narrowest_phone():
+    css = (environment.ROOT / "static" / "app.css").read_text("utf-8")
+    size = float(one(r"\.drawing text \{[^}]*font: \d+ ([0-9.]+)px", css))
+    side = float(one(r"--side: max\(([0-9.]+)px", css))
+    assert size == LETTER and size * (320 - 2 * side) / WIDTH >= 14
+    assert {drawing.width for _, _, drawing, _ in drawn("en")} == {WIDTH}
+
+
+def one(pattern: str, text: str) -> str:
+    (found,) = re.findall(pattern, text)
+    return found
 
 
 def test_every_line_stays_on_the_paper():

@@ -11,7 +11,7 @@ from urllib.parse import parse_qsl, urlsplit
 import pytest
 
 from calculators import asking, machine_trim, wire_feed
-from calculators.contract import Number
+from calculators.contract import Drawing, Number
 from calculators.facts import trim
 from calculators.machine_fields import MARKS
 from tests import walking
@@ -160,6 +160,42 @@ def test_three_pairs_over_a_third_of_current_give_both_terms():
     assert number(found, "arc_term") == pytest.approx(1.1, abs=0.005)
     assert number(found, "resistance_term") == pytest.approx(0.8, abs=0.01)
     assert "Both terms fitted" in said(found.notes)
+
+
+def drawing(**typed):
+    (found,) = [each for each in answer(**STEEL, **typed).results if isinstance(each, Drawing)]
+    return found, sentence(found.description, CONTEXT).replace("\u00a0", " ")
+
+
+def test_each_pair_stands_on_the_drawing_as_it_was_read_and_how_far_off_is_told():
+    read = ((1.05, 120, 12), (1.10, 140, 12))
+    found, told = drawing(**pairs(*read))
+    assert "drawn at 12 mm" in told and "140 A, 10 % above" in told and "120 A, 5 % above" in told
+    circles = [numbers for form, numbers, _, _ in found.shapes if form == "circle"]
+    up, across = [shape[3] for shape in found.shapes if shape[0] == "scale"]
+    for (x, y, _), (times, current, _) in zip(circles, read, strict=True):
+        assert (x, y) == (across.place(current), up.place(times * by_law(current, 10) / 60))
+    lines = {style: numbers for form, numbers, style, _ in found.shapes if form == "line"}
+    # Up is less: where both pairs lie above the plain law, the fitted one does too, from end to end.
+    assert all(fitted < plain for fitted, plain in zip(lines["curve"][1::2], lines["other-curve"][1::2], strict=True))
+
+
+def test_a_pair_below_the_plain_law_is_told_to_be_below():
+    found, told = drawing(**pairs((0.95, 120, 12)))
+    assert "5 % below" in told
+    lines = {style: numbers for form, numbers, style, _ in found.shapes if form == "line"}
+    assert lines["curve"][-1] > lines["other-curve"][-1]
+
+
+def test_wire_feed_says_what_the_plain_law_gives_beside_the_trim():
+    asked = [("wire_diameter", "1.2 mm"), ("current", "150 A"), ("contact_tip_to_work", "15 mm"), ("machine", "Red")]
+    told = [
+        sentence(each.description, Context("en", "si", "0"))
+        for pairs in (asked, [*asked, ("arc_term", "1.2")])
+        for each in asking.ask(wire_feed.CALCULATOR, pairs).answer.results
+        if isinstance(each, Drawing)
+    ]
+    assert "plain law" not in told[0] and "The plain law gives" in told[1]
 
 
 def test_two_terms_want_three_pairs_and_the_span():

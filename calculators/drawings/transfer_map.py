@@ -50,7 +50,7 @@ def draw(
     made.point(current, voltage)
     if tag is not None:
         at_left = at[0] > (LEFT + RIGHT) // 2
-        rows_free = [at[1] + away for away in (-_BESIDE, TEXT_HEIGHT, -_BESIDE - TEXT_HEIGHT)]
+        rows_free = [at[1] + away for away in (-_BESIDE, TEXT_HEIGHT, 2 * TEXT_HEIGHT, -_BESIDE - TEXT_HEIGHT)]
         free = [y for y in rows_free if all(abs(y - each[1][1]) >= TEXT_HEIGHT - 2 for each in named)]
         made.text(at[0] - _CLEAR if at_left else at[0] + _CLEAR, free[0], "end" if at_left else "", tag)
     return made.drawing("transfer_map", words[0], words[1])

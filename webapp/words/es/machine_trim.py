@@ -54,7 +54,7 @@ WORDS = {
     "table.feed": "Avance en cada marca",
     "table.pairs": "Cuánto se aparta cada par de la ley ajustada",
     "drawing.title": "Sus pares, con su banda, y la ley tal cual",
-    "drawing.description": "La ley de fusión a {contact_tip_to_work}, y frente a ella {pairs}.",
+    "drawing.description": "La ley de fusión, dibujada a {contact_tip_to_work}. Frente a ella, cada par a su distancia: {pairs}.",
     "drawing.above": "par {pair}: {feed} a {current}, {percent} % arriba",
     "drawing.below": "par {pair}: {feed} a {current}, {percent} % abajo",
     "column.mark": "Marca",

@@ -320,16 +320,27 @@ class Checklist:
 class Countdown:
     """A wait of `length`, [s], that the page's script can start: the time it ends is kept across lock and restart.
 
-    `label` says what is waited for, `after` what to do when the time is over.
+    `label` says what is waited for, `after` what to do when the time is over; `begin` and `end` are on its buttons, where
+    "Start now" could be taken for leave to do something else.
     """
 
     kind = "countdown"
 
-    def __init__(self, name: str, label: Message, length: float, after: Message) -> None:
+    def __init__(
+        self,
+        name: str,
+        label: Message,
+        length: float,
+        after: Message,
+        begin: Message | None = None,
+        end: Message | None = None,
+    ) -> None:
         self.name = name
         self.label = label
         self.length = length
         self.after = after
+        self.begin = begin
+        self.end = end
 
 
 class Draft:

@@ -46,7 +46,14 @@ def _answer(given: Given) -> Answer:
         results=(
             Number("fire_watch", length, "arc_time"),
             Checklist("before", say("hot-work.list"), _items(given), say("hot-work.left")),
-            Countdown("timer", say("hot-work.timer", watch=watch), length, say("hot-work.over")),
+            Countdown(
+                "timer",
+                say("hot-work.timer", watch=watch),
+                length,
+                say("hot-work.over"),
+                say("hot-work.begin"),
+                say("hot-work.end"),
+            ),
         ),
         working=(say("hot-work.working.circle", **shown), say("hot-work.working.watch", **shown)),
         cautions=tuple([say("hot-work.caution." + id) for id in ("hidden", "longer", "leave")]),

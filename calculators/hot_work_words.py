@@ -47,6 +47,8 @@ ENGLISH = {
     "item.extinguisher": "Extinguisher full and water beside me, and I have tried the hose.",
     "item.watcher": "Somebody else watches, trained, who can raise the alarm.",
     "timer": "Fire watch: {watch} from the last spark",
+    "begin": "Last spark now: start the watch",
+    "end": "Stop the watch",
     "over": "The time is over. Look and feel once more in every hidden place. Warm, smoke or smell: stay, and call.",
     "working.circle": "29 CFR 1910.252(a)(2): what burns within {circle} calls for a fire watch. So do openings within it, metal walls with something behind, and what lights easily farther off.",
     "working.watch": "Watch after the work: law at least {law}, NFPA 51B (2019) {code}. Chosen: {watch}.",

@@ -422,9 +422,11 @@ def _countdown(filled: Filled, found: Countdown) -> str:
     out += tag("p", "", 'class="clock" role="timer" data-left hidden')
     out += tag("p", "", 'role="status" data-ends="' + ends + '" hidden')
     out += tag("p", filled.text(found.after), "data-over hidden") + tag("p", filled.text(say("countdown.alarm")))
-    words = ' data-again="' + filled.text(say("countdown.again")) + '"'
-    buttons = tag("button", filled.text(say("countdown.start")), 'type="button" data-begin hidden' + words)
-    buttons += tag("button", filled.text(say("countdown.stop")), 'type="button" class="quiet" data-end hidden')
+    words = ' data-again="' + filled.text(found.begin or say("countdown.again")) + '"'
+    begin = filled.text(found.begin or say("countdown.start"))
+    buttons = tag("button", begin, 'type="button" data-begin hidden' + words)
+    end = filled.text(found.end or say("countdown.stop"))
+    buttons += tag("button", end, 'type="button" class="quiet" data-end hidden')
     buttons += tag("button", filled.text(say("countdown.undo")), 'type="button" class="quiet" data-back hidden')
     out += tag("p", buttons, 'class="row-of-buttons"')
     attributes = 'class="countdown" data-countdown="' + escape(found.name) + '" data-seconds="'

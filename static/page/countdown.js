@@ -1,6 +1,7 @@
 // @ts-check
 // A wait that ends at a time of the clock. It keeps that time, not a count, so lock, reload and restart change nothing.
 import { keep, recall } from './memory.js';
+import { openedFor } from './opened.js';
 import { clockTime } from './ticks.js';
 
 const TICK_MS = 500;
@@ -12,6 +13,9 @@ export function waitOf(text) {
   const [start, end] = (text ?? '').split(' ').map(Number);
   return start && end && start < end ? { start, end } : undefined;
 }
+
+/** Where a wait is kept: one that was started from a job is that job's. @param {string} calculator @param {string} name @param {string} job its id, or '' */
+export const waitKey = (calculator, name, job) => `countdown:${calculator}:${name}${job && `#${job}`}`;
 
 /** Hours, minutes and seconds that are left, never less than none. @param {Wait} wait @param {number} now */
 export function left(wait, now) {
@@ -25,7 +29,7 @@ export function watchCountdown(answer, calculator) {
   let ticking = 0;
   /** @type {string | null | undefined} */
   let before;
-  const key = (/** @type {HTMLElement} */ block) => `countdown:${calculator}:${block.dataset.countdown}`;
+  const key = (/** @type {HTMLElement} */ block) => waitKey(calculator, block.dataset.countdown ?? '', openedFor().job);
 
   const show = () => {
     window.clearTimeout(ticking);

@@ -9,7 +9,7 @@ import { offerFixes } from './fixed.js';
 import { watchKeptBoxes } from './kept-box.js';
 import { offerKeeping, watchMachines } from './machines.js';
 import { followed, inputsKey, keep, keepRecent, linkKey, recall } from './memory.js';
-import { inputsName, openedFor, purpose } from './opened.js';
+import { RECORDS, inputsName, openedFor, purpose } from './opened.js';
 import { watchSteppers } from './steppers.js';
 import { watchTicks } from './ticks.js';
 import { watchTimers } from './timer.js';
@@ -35,13 +35,14 @@ export function watchForm(form) {
     ask();
   };
 
-  /** A record that is there already is no start for the next one; its own draft is kept elsewhere (records/drafts.js). */
+  /** Of no record and no job that is there already: such a one is no start for the next. */
   const isOwn = () => inputsName(calculator) === calculator;
+  /** What is typed for a record that is there already is kept elsewhere (records/drafts.js). */
+  const isKept = () => isOwn() || !RECORDS.includes(calculator);
   /** @param {string | null} link */
   const keepInputs = link => {
-    if (!isOwn()) return;
-    keep(inputsKey(calculator), filledIn(form));
-    keep(linkKey(calculator), link);
+    if (isKept()) keep(inputsKey(inputsName(calculator)), filledIn(form));
+    if (isOwn()) keep(linkKey(calculator), link);
   };
   const changed = () => {
     showAsked(form);
@@ -94,7 +95,7 @@ export function watchForm(form) {
   offerCopy(answer);
   offerKeeping(answer);
   offerFixes(answer);
-  const last = location.search === '' && isOwn() ? recall(inputsKey(calculator)) : null;
+  const last = location.search === '' && isKept() ? recall(inputsKey(inputsName(calculator))) : null;
   if (last) fillIn(form, last);
   const converted = watchUnits(form);
   const from = followed(location.href) || (location.search === '' ? 'home' : '');

@@ -1,6 +1,7 @@
 // @ts-check
 // What stays in this browser: last inputs, recent answers, running timers. A browser may refuse storage (private
 // mode, full disk); the book then simply forgets.
+import { RECORDS } from './opened.js';
 
 /** @param {string} key @returns {string | null} */
 export function recall(key) {
@@ -42,12 +43,13 @@ export function recentAnswers() {
 
 /**
  * Put an answer on top of the recent ones. While somebody is still on the same page, the newer answer replaces the
- * one before it: twenty key presses are one question.
+ * one before it: twenty key presses are one question. A record is none: it is found again in its own list.
  * @param {RecentAnswer} answer @param {number} since when this page was opened
  */
 export function keepRecent(answer, since) {
   const others = recentAnswers().filter(each => !(each.calculator === answer.calculator && each.at >= since) && each.href !== answer.href);
-  keep(RECENT, JSON.stringify([answer, ...others].slice(0, MOST_RECENT)));
+  const asked = [answer, ...others].filter(each => !RECORDS.includes(each.calculator));
+  keep(RECENT, JSON.stringify(asked.slice(0, MOST_RECENT)));
 }
 
 export const forgetRecent = () => keep(RECENT, null);

@@ -41,11 +41,11 @@ export function whenHashChanges(shown, work) {
   window.addEventListener('hashchange', changed);
 }
 
-/** Under which name a form's inputs are kept: those of a record that is there already must not become the next one's. @param {string} calculator */
+/** Under which name a form's inputs are kept: those of a record, or of a job, must not become the next one's. @param {string} calculator */
 export function inputsName(calculator) {
   const { correct, job } = openedFor();
-  const record = correct || job;
-  return record && RECORDS.includes(calculator) ? `${calculator}#${record}` : calculator;
+  const record = (RECORDS.includes(calculator) && correct) || job;
+  return record ? `${calculator}#${record}` : calculator;
 }
 
 /** The calculators whose answers are kept as records. */

@@ -31,8 +31,8 @@ def away(playwright, tmp_path_factory):
             box(page, "What can turn").check()
             box(page, "Work clamp").check()
             page.goto(server.address + FIRE)
-            page.get_by_role("button", name="Start now").tap()
-            page.get_by_role("button", name="Start again from now").wait_for()
+            page.get_by_role("button", name="Last spark now: start the watch").tap()
+            page.get_by_role("button", name="Stop the watch").wait_for()
             end = page.evaluate("localStorage.getItem('countdown:hot-work:timer')")
             shown = page.locator("[data-ends]").inner_text()
         server.kill()
@@ -102,7 +102,7 @@ def test_a_fire_watch_keeps_its_end_over_a_restart_and_counts_down_to_it(away):
 def test_a_fire_watch_stopped_by_mistake_is_brought_back(away):
     context, server, _, (end, _) = away
     page = visit(context, server.address + FIRE)
-    page.get_by_role("button", name="Stop", exact=True).tap()
+    page.get_by_role("button", name="Stop the watch").tap()
     assert page.locator("[data-left]").is_hidden()
     page.get_by_role("button", name="Undo", exact=True).tap()
     page.locator("[data-left]").wait_for()

@@ -13,6 +13,8 @@ from tests.browser.test_jobs import call, open_job
 
 SITE = {"job_kind": "machine", "work_on": "open", "where": "outdoors"}
 HOUR_MS = 3600 * 1000
+FIRE = "hot-work?work_on=open&place=indoors"
+OTHER = "00000000-0000-4000-8000-000000000000"
 
 
 def fields(page: Page, id: str) -> list[dict[str, str]]:
@@ -40,6 +42,22 @@ def test_ticks_the_watch_and_photos_are_the_job_s_and_stay_as_they_were_when_it_
     assert page.locator("[data-list=hot-work]", has_text="Nothing ticked.").is_visible()
     assert page.evaluate("localStorage.getItem('ticks:make-safe')") is None
 
+    # A list of another job begins with what that one carries, not with what was typed and started for nobody or here.
+    fire = "[data-list=hot-work] a"
+    page.evaluate("localStorage.setItem('inputs:hot-work', 'work_on=rim')")
+    page.evaluate("localStorage.setItem('countdown:hot-work:timer', `${Date.now()} ${Date.now() + 4e6}`)")
+    page.goto(f"{server.address}hot-work#job={OTHER}&take=place:where")
+    assert page.locator("[name=work_on]:checked").count() == 0
+    page.goto("about:blank")
+    page.goto(f"{server.address}{FIRE}#job={OTHER}")
+    page.get_by_role("button", name="Last spark now").tap()
+    page.locator("[data-left]").wait_for()
+    open_job(page, server.address, id)
+    page.locator(fire).tap()
+    page.locator("[data-begin]").wait_for()
+    assert page.locator("[data-left]").is_hidden(), "the other job's watch does not run here"
+    open_job(page, server.address, id)
+
     # No spark is known of: no end is claimed. Then it is the button's time, the question's minutes.
     page.get_by_text("No end time yet.").wait_for()
     page.get_by_role("button", name="Last spark is now").tap()
@@ -53,6 +71,17 @@ def test_ticks_the_watch_and_photos_are_the_job_s_and_stay_as_they_were_when_it_
         [fields(page, id)[-1]["watch.from"], fields(page, id)[-1]["watch.until"]],
     )
     assert end - start == HOUR_MS
+    # The list has it too, and a watch that is started there is known here.
+    page.locator(fire).tap()
+    page.locator("[data-left]").wait_for()
+    page.get_by_role("button", name="Stop the watch").tap()
+    page.get_by_role("button", name="Last spark now").tap()
+    page.locator("[data-left]").wait_for()
+    begun = page.evaluate("id => localStorage.getItem(`countdown:hot-work:timer#${id}`)", id)
+    assert int(begun.split()[0]) > start
+    open_job(page, server.address, id)
+    page.get_by_text("Counted from the last spark as tapped").wait_for()
+    assert page.evaluate("id => document.querySelector('[data-watch-left]').textContent.length", id) >= len("59:59")
 
     page.locator("#job-photo").set_input_files(ROOT / "static" / "icon-192.png")
     page.locator("[data-photos] img").wait_for()

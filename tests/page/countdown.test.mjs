@@ -1,7 +1,8 @@
 // A wait is kept as two times of the clock; what is left of it is worked out anew each time it is looked at.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { left, waitOf } from '../../static/page/countdown.js';
+import { left, waitKey, waitOf } from '../../static/page/countdown.js';
+import { inputsName } from '../../static/page/opened.js';
 
 const HOUR = 3600 * 1000;
 const wait = { start: 1000, end: 1000 + HOUR };
@@ -22,4 +23,16 @@ test('a long wait shows its hours', () => {
 test('what is kept is read back, and nothing else is a wait', () => {
   assert.deepEqual(waitOf(`${wait.start} ${wait.end}`), wait);
   for (const spoilt of [null, '', '1000', 'a b', '5 5', '9 5', '0 5', '{}']) assert.equal(waitOf(spoilt), undefined, String(spoilt));
+});
+
+test('a wait and what was typed are of the job that the page was opened from, and of no other', () => {
+  const [one, other] = ['0', '1'].map(each => `0000000${each}-0000-4000-8000-000000000000`);
+  assert.equal(waitKey('hot-work', 'timer', ''), 'countdown:hot-work:timer');
+  assert.equal(new Set(['', one, other].map(job => waitKey('hot-work', 'timer', job))).size, 3);
+  const names = ['', `#job=${one}&take=place:where`, `#job=${other}`, `#correct=${one}&rev=1-${'a'.repeat(32)}`].map(opened => {
+    globalThis.document = /** @type {any} */ ({ documentElement: { dataset: { opened } } });
+    return inputsName('hot-work');
+  });
+  assert.deepEqual(names, ['hot-work', `hot-work#${one}`, `hot-work#${other}`, 'hot-work']);
+  assert.equal(inputsName('job'), `job#${one}`, 'a record that is corrected is its own');
 });

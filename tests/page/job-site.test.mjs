@@ -39,3 +39,15 @@ test('the watch is counted from the latest spark that is known of', () => {
   assert.equal(watchTime(tapped, '2026-04-30T08:00:00.000Z', HOUR)?.start, Date.parse(AT));
   assert.equal(watchTime({ ...tapped, status: 'closed' }, LATER, 1)?.end, Date.parse(LATER));
 });
+
+test('a watch that was started on the list counts as the button does, and is not cut short', () => {
+  const [at, later] = [AT, LATER].map(each => Date.parse(each));
+  const begun = { start: later, end: later + 2 * HOUR * 1000 };
+  assert.deepEqual(watchTime({}, '', undefined, begun), begun); // how long, it says itself
+  assert.deepEqual(watchTime({}, AT, HOUR, begun), begun);
+  const tapped = { 'watch.from': AT, 'watch.until': LATER };
+  assert.deepEqual(watchTime(tapped, '', HOUR, begun), begun, 'the later spark counts');
+  assert.deepEqual(watchTime(tapped, '', undefined, { start: at - 1, end: at + 1 }), { start: at, end: later });
+  assert.equal(watchTime({}, '2026-05-01T09:30:00.000Z', undefined, begun)?.end, begun.end + HOUR * 500, 'a weld after it starts it again');
+  assert.deepEqual(watchTime({ ...tapped, status: 'closed' }, '', HOUR, begun), { start: at, end: later }, 'closed: as it was kept');
+});

@@ -91,3 +91,9 @@ test('of each question the newest answer counts, the newest first', () => {
   keepRecent(answer('heat-input', 'heat-input?voltage=24', 3), 3);
   assert.deepEqual(lastOfEach().map(each => each.href), ['heat-input?voltage=24', 'preheat?thickness=1']);
 });
+
+test("a record's form is no answer to come back to: its own list has it", () => {
+  keepRecent(answer('preheat', 'preheat?thickness=1', 1), 1);
+  for (const each of ['job', 'weld-entry', 'stock', 'job-price']) keepRecent(answer(each, `${each}?title=x`, 2), 2);
+  assert.deepEqual(lastOfEach().map(each => each.calculator), ['preheat']);
+});

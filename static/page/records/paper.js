@@ -6,7 +6,7 @@ import { changedSinceSigned, dayOf, signedOn } from './paper-facts.js';
 import { drawn, strokesOf } from './signature.js';
 import { amountOf, shownAmount } from './stock.js';
 import { cardsOf } from './typed.js';
-import { watchTime } from './work-site.js';
+import { begunFor, watchTime } from './work-site.js';
 
 /** @typedef {import('./database.js').Row} Row */
 /** @typedef {'sheet' | 'quote' | 'invoice'} Kind */
@@ -155,7 +155,7 @@ function ticked({ row: { fields }, word, label }) {
 
 /** Until when the fire watch was to last. @param {Job} job */
 function watched({ row, entries, word }) {
-  const watch = watchTime(row.fields, entries[0]?.at ?? '');
+  const watch = watchTime(row.fields, entries[0]?.at ?? '', undefined, begunFor(row.id));
   if (!watch) return undefined;
   const [start, end] = [watch.start, watch.end].map(each => shownTime(new Date(each).toISOString()));
   return element('p', [word('watch').replace('#', () => end ?? '').replace('#', () => start ?? '')]);

@@ -21,8 +21,11 @@ export async function offerJob() {
   if (!pairs.length || found.deleted || found.fields.status === 'closed') return;
   /** What stands in the boxes that can be taken along. @returns {[string, string][]} [field of the job, text] */
   const now = () => pairs.map(([there = '', here = '']) => [here, textOf(form, there)]);
-  // What the job put here, for the comparison: kept in the address, so that it is known after a reload too.
-  if (!said.has('was')) setPurpose(`${purpose()}&was=${encodeURIComponent(JSON.stringify(now().filter(([, text]) => text)))}`);
+  // What the job put here, not what was typed here since: kept in the address, so that it is known after a reload too.
+  if (!said.has('was')) {
+    const put = pairs.map(([there = '', here = '']) => [here, putInto(form, there)]).filter(([, text]) => text);
+    setPurpose(`${purpose()}&was=${encodeURIComponent(JSON.stringify(put))}`);
+  }
   const was = new Map(asPairs(openedFor().said.get('was') ?? ''));
   const changed = () => now().filter(([here, text]) => text && text !== (was.get(here) ?? ''));
   const show = () => {
@@ -46,10 +49,24 @@ function asPairs(text) {
   }
 }
 
-/** A field of a form as a record says it: a number with its unit. @param {HTMLFormElement} form @param {string} name */
+/** A number with its unit, as a record says it. @param {string} text @param {string} unit */
+const withUnit = (text, unit) => (text && unit && text !== 'unknown' ? `${text} ${unit}` : text);
+
+/** A field of a form as a record says it. @param {HTMLFormElement} form @param {string} name */
 function textOf(form, name) {
   const data = new FormData(form);
-  const text = String(data.get(name) ?? '').trim();
-  const unit = String(data.get(`${name}_unit`) ?? '');
-  return text && unit && text !== 'unknown' ? `${text} ${unit}` : text;
+  return withUnit(String(data.get(name) ?? '').trim(), String(data.get(`${name}_unit`) ?? ''));
+}
+
+/** A field as the page came with it, before anything that was remembered was filled in. @param {HTMLFormElement} form @param {string} name */
+function putInto(form, name) {
+  /** @param {string} field */
+  const came = field => {
+    for (const box of form.querySelectorAll(`[name="${CSS.escape(field)}"]`)) {
+      if (box instanceof HTMLSelectElement) return ([...box.options].find(each => each.defaultSelected) ?? box.options[0])?.value ?? '';
+      if (box instanceof HTMLInputElement && (box.type !== 'radio' || box.defaultChecked)) return box.defaultValue.trim();
+    }
+    return '';
+  };
+  return withUnit(came(name), came(`${name}_unit`));
 }

@@ -1,6 +1,7 @@
 // @ts-check
 // On a job's page: the lists that were ticked for it, its fire watch by the clock, and its photos.
-import { left as timeLeft } from '../countdown.js';
+import { left as timeLeft, waitKey, waitOf } from '../countdown.js';
+import { keep, recall } from '../memory.js';
 import { clockTime } from '../ticks.js';
 import { changeJob } from './change-job.js';
 import { keepPhoto } from './database.js';
@@ -64,17 +65,27 @@ function way(place, name, id, cards) {
 // ---------------------------------------------------------------- the fire watch
 
 /**
- * When the watch ends: so long after the last spark that is known of, a weld in the log or the button.
+ * When the watch ends: so long after the last spark that is known of, a weld in the log or a button.
  * @param {Fields} fields of the job @param {string} welded when the last weld was logged, or '' @param {number} [seconds] how long it is; else as it was kept
- * @returns {{ start: number, end: number } | undefined}
+ * @param {import('../countdown.js').Wait} [begun] what was started on the job's list
+ * @returns {import('../countdown.js').Wait | undefined}
  */
-export function watchTime(fields, welded, seconds) {
+export function watchTime(fields, welded, seconds, begun) {
   const [from, until] = [fields['watch.from'], fields['watch.until']].map(each => Date.parse(each ?? ''));
   if (fields.status === 'closed') return from && until ? { start: from, end: until } : undefined;
-  const length = seconds ? seconds * 1000 : until && from ? until - from : 0;
-  const start = Math.max(...[from, Date.parse(welded)].map(each => each || 0));
-  return length > 0 && start > 0 ? { start, end: start + length } : undefined;
+  const own = from && until && from < until ? { start: from, end: until } : undefined;
+  const tapped = begun && !(own && own.start > begun.start) ? begun : own;
+  const length = seconds ? seconds * 1000 : tapped ? tapped.end - tapped.start : 0;
+  const start = Math.max(...[from, begun?.start, Date.parse(welded)].map(each => each || 0));
+  // The longest rules: what the list counts down to is not cut short here.
+  const end = Math.max(start + length, begun?.start === start ? begun.end : 0);
+  return length > 0 && start > 0 ? { start, end } : undefined;
 }
+
+const listKey = (/** @type {string} */ id) => waitKey('hot-work', 'timer', id);
+
+/** The watch that was started on a job's list, on this phone. @param {string} id of the job */
+export const begunFor = id => waitOf(recall(listKey(id)));
 
 /** As fields of the job. @param {{ start: number, end: number } | undefined} watch @returns {Fields} */
 export const watchFields = watch =>
@@ -130,7 +141,7 @@ export class FireWatch {
   }
 
   time() {
-    return this.job && watchTime(this.job.fields, this.welded, this.seconds);
+    return this.job && watchTime(this.job.fields, this.welded, this.seconds, begunFor(this.job.id));
   }
 
   paint() {
@@ -161,6 +172,7 @@ export class FireWatch {
     if (!job || !seconds) return;
     const start = Date.now();
     await changeJob(job.id, fields => (fields.status === 'closed' ? undefined : { ...fields, ...watchFields({ start, end: start + seconds * 1000 }) }));
+    keep(listKey(job.id), `${start} ${start + seconds * 1000}`);
     await this.fresh();
     exchangeNow();
   }

@@ -47,6 +47,8 @@ WORDS = {
     "item.extinguisher": "Extintor lleno y agua a mi lado, y ya probé la manguera.",
     "item.watcher": "Vigila otra persona, capacitada, que puede dar la alarma.",
     "timer": "Guardia contra incendios: {watch} desde la última chispa",
+    "begin": "Última chispa ahora: empezar la guardia",
+    "end": "Parar la guardia",
     "over": "Terminó el tiempo. Mire y toque una vez más cada lugar escondido. Si hay calor, humo u olor: quédese, y llame.",
     "working.circle": "29 CFR 1910.252(a)(2): lo que arde dentro de {circle} exige guardia contra incendios. También las aberturas dentro de esa distancia, las paredes de metal con algo detrás, y lo que prende fácil más lejos.",
     "working.watch": "Guardia después del trabajo: la ley al menos {law}, NFPA 51B (2019) {code}. Elegido: {watch}.",

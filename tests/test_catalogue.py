@@ -50,6 +50,7 @@ FOR_SCRIPTS = {
     *("data-export", "data-import", "data-import-said", "data-joining", "data-label", "data-labels", "data-leave"),
     *("data-log", "data-more", "data-narrow-value", "data-no-log", "data-open", "data-pattern", "data-persist"),
     *("data-photos", "data-record", "data-record-said", "data-record-save", "data-repeat", "data-said", "data-send"),
+    *("data-record-again", "data-undo-change"),
     *("data-take", "data-undo-delete", "data-value", "data-versions"),
     *("data-remember", "data-undo-fixed", "data-steps", "data-quantity", "data-hand-on"),
     *("data-needs-script", "data-no-recent", "data-number", "data-phone-state", "data-recent", "data-row", "data-rows"),

@@ -297,7 +297,9 @@ def _recording(filled: Filled, kind: str) -> str:
     inner += tag(
         "p", "", 'role="status" data-record-said' + given(("saved", "full", "refused", "versions", "last-time"))
     )
-    inner += tag("p", tag("a", words("record.log"), open), 'class="row-of-buttons"')
+    again = tag("a", words("log.repeat"), 'class="action" href="weld-entry" data-record-again hidden')
+    ways = tag("a", words("record.log"), open) + (again if kind == "weld-entry" else "")
+    inner += tag("p", ways, 'class="row-of-buttons"')
     found = filled.reply.answer
     assert found is not None
     # In one unit each, whatever the reader's are: amounts of several entries are added up.

@@ -60,6 +60,8 @@ def work(context: Context) -> str:
     inner += tag("div", tag("h2", words("work.different")) + tag("ul", "", 'class="changes"'), "data-different hidden")
     moved = tag("summary", words("work.moved")) + tag("ul", "", 'class="changes"')
     inner += tag("details", moved, "data-moved hidden")
+    undo = tag("button", words("work.undo-change"), 'type="button" class="quiet" data-undo-change hidden')
+    inner += tag("p", undo, 'class="row-of-buttons"')
     inner += tag("p", "", 'class="number words" data-shown') + tag(
         "p", words("caution.decides"), 'class="caution" data-decides'
     )
@@ -85,10 +87,12 @@ def _links(words: Wording, names: tuple[str, ...]) -> str:
 
 
 def _end(words: Wording) -> str:
-    out = ""
-    for name in ("close", "reopen", "delete", "undo-delete"):
-        out += tag("button", words("work." + name), 'type="button" class="quiet" data-' + name)
-    return tag("p", _links(words, ("again",)) + out, 'class="row-of-buttons"')
+    close, delete = [
+        "".join([tag("button", words("work." + name), 'type="button" class="quiet" data-' + name) for name in names])
+        for names in (("close", "reopen"), ("delete", "undo-delete"))
+    ]
+    out = tag("p", _links(words, ("again",)) + close, 'class="row-of-buttons"')
+    return out + tag("p", delete, 'class="row-of-buttons apart"')
 
 
 def _ticks(words: Wording) -> str:

@@ -1,6 +1,7 @@
 """Jobs as a welder lives with them: from the call to a closed job, changed, shared, found again; with no signal too."""
 
 import json
+import re
 import uuid
 from collections.abc import Callable
 from pathlib import Path
@@ -133,13 +134,26 @@ def test_what_is_changed_in_a_question_is_taken_back_into_the_job(phone: Browser
     take.wait_for()
     page.wait_for_url("**/settings?*3/16*")  # it has settled, and what it was opened for is not lost
     page.reload()
-    take.tap()
-    page.locator("[data-record-changed] li").first.wait_for()
-    assert page.input_value("#joints-1-thickness") == "3/16"
-    assert page.input_value("#customer") == "B. Hand"
-    page.get_by_role("button", name="Keep the change").tap()
-    page.get_by_text("Kept on this phone.").wait_for()
-    assert str(page.get_by_role("link", name="Open the job").get_attribute("href")) == f"work#{id}"
+    take.tap()  # one tap keeps it
+    page.wait_for_url(f"**/work#{id}")
+    page.locator("[data-cards][data-worked-out=yes]").wait_for()
+    assert "0.188 in" in " ".join(page.locator("[data-cards]").inner_text().split())
+    assert page.locator("[data-different]").is_hidden(), "what it says was kept with it"
+    undo = page.get_by_role("button", name="Undo the last change")
+    undo.tap()
+    page.locator("[data-cards][data-worked-out=yes]", has_text=re.compile(r"0\.25\sin")).wait_for()
+    undo.tap()  # and the other way
+    page.locator("[data-cards][data-worked-out=yes]", has_text=re.compile(r"0\.188\sin")).wait_for()
+    close, delete = (page.get_by_role("button", name=name).bounding_box() for name in ("Close the job", "Delete"))
+    assert close and delete and delete["y"] - close["y"] - close["height"] >= 24
+    # What stood in the form as it came is in the record; a line that waits for a field leads to it.
+    page.get_by_role("link", name="Waiting for: Power on site").tap()
+    page.get_by_role("heading", name="Change the job: Loader bucket ear").wait_for()
+    assert page.evaluate("document.activeElement.name") == "power"
+    assert page.input_value("#joints-1-thickness") == "3/16" and page.input_value("#customer") == "B. Hand"
+    assert {"joints-1-joint": ["fillet"], "joints-1-position": ["flat"]}.items() <= parse_qs(
+        urlsplit(page.url).query
+    ).items()
     page.goto(server.address + "jobs")
     assert titles(page, 1) == ["Loader bucket ear"]
 

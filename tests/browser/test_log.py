@@ -112,8 +112,11 @@ def test_a_deleted_entry_can_be_brought_back(phone: BrowserContext, server: Serv
 def test_the_next_pass_starts_from_the_last_one(phone: BrowserContext, server: Server):
     page = visit(phone, server.address)
     keep(page, server.address, wire_class="ER70S-6", wire_feed_speed="300 in/min", notes="first")
+    again = page.get_by_role("link", name="Same again")
+    here = again.get_attribute("href")  # right where it was kept, and in the log
     rows(page, server.address)
-    page.get_by_role("link", name="Same again").tap()
+    assert here == again.get_attribute("href")
+    again.tap()
     page.get_by_role("button", name="24 V last time").wait_for()
     assert page.input_value("#joint") == "bracket left"
     assert page.input_value("#wire_class") == "ER70S-6" and page.input_value("#wire_feed_speed") == "300"

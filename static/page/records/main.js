@@ -21,7 +21,7 @@ import { exchangeNow, reason, whenExchanged } from './sending.js';
 import { offerPairs } from './pairs.js';
 import { expectNext, openSoftly } from './softly.js';
 import { offerStock } from './stock-choice.js';
-import { offerJob } from './take-back.js';
+import { headForm, offerJob } from './take-back.js';
 import { showTruck } from './truck-page.js';
 import { showUnsent } from './unsent.js';
 import { showWork } from './work-page.js';
@@ -48,6 +48,7 @@ const show = async first => {
   // Where the phone's store does not open, keeping says so; what it would have offered is left out.
   offerStock().catch(() => {});
   offerJob().catch(() => {});
+  headForm().catch(() => {});
   offerTicks().catch(() => {});
   offerRecord();
   keepDrafts();

@@ -4,6 +4,7 @@ import { keep, recall } from '../memory.js';
 import { inputsName, openedFor, setPurpose } from '../opened.js';
 import { keepFact, keepPhoto, revisionsOf, row, save } from './database.js';
 import { forgetDraft } from './drafts.js';
+import { repeatAddress } from './log-page.js';
 import { SCHEMA, bodyOf, bodyText } from './revision.js';
 import { exchangeNow } from './sending.js';
 import { chosenStock, countedStock } from './stock-choice.js';
@@ -80,10 +81,21 @@ function showWay(offer, id) {
   const way = offer?.querySelector('[data-record-open]');
   const { correct, job } = openedFor();
   const isJob = offer instanceof HTMLElement && offer.dataset.record === 'job';
+  showAgain(offer?.querySelector('[data-record-again]'), id);
   const shown = (isJob && (id || correct)) || job;
   if (!(way instanceof HTMLAnchorElement && shown)) return;
   way.href = `work#${shown}`;
   way.textContent = way.dataset.job ?? '';
+}
+
+/** What was just logged may be run again. @param {Element | null | undefined} again @param {string} id of an entry just kept */
+async function showAgain(again, id) {
+  const found = id && again instanceof HTMLAnchorElement ? await row(id).catch(() => undefined) : undefined;
+  if (!(found && again instanceof HTMLAnchorElement)) return;
+  again.href = repeatAddress(found);
+  again.hidden = false;
+  // Another part after the # alone would open nothing.
+  again.onclick = () => again.search === location.search && setTimeout(() => location.reload());
 }
 
 /** Say line by line what the answer says now and the kept record did not. @param {HTMLElement} offer @param {string} id */
@@ -140,7 +152,7 @@ async function keepRecord(offer) {
   if (part && !before) throw new Error('a part of nothing');
   const old = (before && bodyOf(before)?.fields) ?? {};
   /** @type {Fields} */
-  const fields = { ...besides(old, part), ...shownNow(part) };
+  const fields = { ...besides(old, part), ...shownIn(document.getElementById('answer'), part), ...(kind === 'job' && !part ? choicesInRows() : {}) };
   for (const [field, text] of new URLSearchParams(query())) fields[part + field] = text;
   if (part && said.has('said')) fields[`${part}said`] = said.get('said') ?? '';
   if (!part) await addKept(kind, fields, old, before?.saved_at ?? now.toISOString(), now);
@@ -170,9 +182,23 @@ function besides(old, part) {
   return Object.fromEntries(Object.entries(old).filter(([name]) => !asked.has(name) && name !== `${part}units` && !isShown(name, part)));
 }
 
-/** What the answer says now. @param {string} part @returns {Fields} */
-function shownNow(part) {
-  const answer = document.getElementById('answer');
+/** The choices that stand in the rows that say something: one that is as it came was reckoned with too. @returns {Fields} */
+function choicesInRows() {
+  /** @type {Fields} */
+  const fields = {};
+  for (const each of document.querySelectorAll('form[data-calculator] [data-row]')) {
+    const boxes = [...each.querySelectorAll('input, select')];
+    if (!boxes.some(box => box instanceof HTMLInputElement && box.type === 'text' && box.value.trim())) continue;
+    for (const box of boxes) {
+      if (!(box instanceof HTMLSelectElement || box instanceof HTMLInputElement) || box.disabled || !box.value) continue;
+      if (box instanceof HTMLSelectElement ? !box.name.endsWith('_unit') : box.type === 'radio' && box.checked) fields[box.name] = box.value;
+    }
+  }
+  return fields;
+}
+
+/** What an answer says. @param {HTMLElement | null} answer @param {string} part @returns {Fields} */
+export function shownIn(answer, part) {
   const fields = { ...cardsShown(answer, part), ...languageShown(part) };
   for (const [name, selector] of [['shown', '.headline .number'], ['shown_verdict', '.verdict']]) {
     const words = answer?.querySelector(selector ?? '')?.textContent?.replace(/\s+/g, ' ').trim();

@@ -2,7 +2,11 @@
 // On a page that was opened from a job: the way back to it, and what was changed here taken along into it.
 import { openedFor, purpose, setPurpose } from '../opened.js';
 import { row } from './database.js';
+import { changeJob } from './change-job.js';
 import { changeAddress } from './jobs-page.js';
+import { shownIn } from './recording.js';
+import { isShown, typedOf } from './typed.js';
+import { asked } from './work-page.js';
 
 export async function offerJob() {
   const { job, said } = openedFor();
@@ -33,10 +37,39 @@ export async function offerJob() {
   };
   for (const type of ['input', 'change']) form.addEventListener(type, () => setTimeout(show));
   take.addEventListener('click', async () => {
+    take.disabled = true;
     const latest = (await row(job).catch(() => undefined)) ?? found;
-    location.assign(changeAddress(latest, Object.fromEntries(changed())));
+    const taken = Object.fromEntries(changed());
+    // What the job cannot be worked out with stands in its form, where it says why.
+    location.assign((await keepTaken(latest, taken).catch(() => false)) ? `work#${job}` : changeAddress(latest, taken));
+    take.disabled = false;
   });
   show();
+}
+
+/** Keep a job with what was taken into it, and what it says with that. @param {import('./database.js').Row} job @param {Record<string, string>} taken */
+async function keepTaken(job, taken) {
+  const answer = await asked(`job?${new URLSearchParams({ ...typedOf(job.fields), ...taken })}`);
+  if (!answer?.querySelector('[data-card]')) return false;
+  return changeJob(job.id, fields =>
+    fields.status === 'closed' ? undefined : { ...Object.fromEntries(Object.entries(fields).filter(([name]) => !isShown(name, ''))), ...taken, ...shownIn(answer, '') },
+  );
+}
+
+/** The form of a job that is there already: headed by its title, with the field in sight that a line of its page waits for. */
+export async function headForm() {
+  const { correct, said } = openedFor();
+  const form = document.querySelector('form[data-calculator=job]');
+  const [heading, pattern] = [document.querySelector('h1'), document.querySelector('[data-from-job]')];
+  if (!(correct && form instanceof HTMLFormElement && heading && pattern instanceof HTMLTemplateElement)) return;
+  const wanted = said.get('field') ?? '';
+  const box = [...form.elements].find(each => wanted && `${each.getAttribute('name')}-`.startsWith(`${wanted}-`));
+  if (box instanceof HTMLElement) {
+    box.closest('details')?.setAttribute('open', '');
+    box.focus();
+  }
+  const title = (await row(correct))?.fields.title ?? '';
+  heading.textContent = document.title = (pattern.dataset.heading ?? '').replace('#', () => title);
 }
 
 /** @param {string} text @returns {[string, string][]} */

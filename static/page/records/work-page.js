@@ -37,6 +37,8 @@ class Work {
     this.onward = {};
     /** @type {Row | undefined} */
     this.last = undefined;
+    /** What stood before the last change. @type {Fields} */
+    this.before = {};
     this.fire = new FireWatch(this.part('[data-fire-watch]'), () => this.draw());
   }
 
@@ -51,6 +53,7 @@ class Work {
     /** @param {string} name @param {() => Promise<unknown>} work */
     const on = (name, work) => this.part(`[data-${name}]`).addEventListener('click', () => work().catch(cannotOpen));
     on('close', () => this.change(fields => ({ ...without(fields, this.live), ...this.live, ...watchFields(this.fire.time()), status: 'closed', closed_at: new Date().toISOString() })));
+    on('undo-change', () => this.change(fields => asBefore(fields, this.before)));
     on('reopen', () => this.change(fields => ({ ...fields, status: 'open', closed_at: '' })));
     on('delete', () => this.change(fields => fields, true));
     on('undo-delete', () => this.change(fields => fields, false));
@@ -124,7 +127,7 @@ class Work {
     only('delete', Boolean(known && !known.deleted));
     only('undo-delete', Boolean(known?.deleted));
     only('passes photographing', isOpen && !isClosed);
-    only('different two moved history', false);
+    only('different two moved history undo-change', false);
     only('decides', true);
     // The demo's jobs are nobody's work, and it goes away without a trace.
     keepJobAtHand({ id, title: fields.title ?? '' }, isOpen && !isClosed && !fields.demo);
@@ -226,7 +229,10 @@ class Work {
     const kept = ofPart(known.fields, '');
     let different = Object.keys(kept).length ? await this.changesSince(known.fields, kept, this.live, address, '') : [];
     if (turn !== this.turn) return;
-    for (const each of cards) leadBack(each, known.id);
+    for (const each of cards) {
+      leadBack(each, known.id);
+      leadToField(each, known);
+    }
     const more = [...answer.querySelectorAll('.drawing, .cautions')];
     this.part('[data-cards]').replaceChildren(...cards, ...more);
     this.part('[data-decides]').toggleAttribute('hidden', more.some(each => each.matches('.cautions')));
@@ -283,6 +289,10 @@ class Work {
     const moved = found.length === 1 && old && now && Object.keys(old).length ? changes(old, now) : [];
     this.part('[data-moved]').toggleAttribute('hidden', moved.length === 0);
     this.part('[data-moved] ul').replaceChildren(...moved.map(changeItem));
+    this.before = (found.length === 1 && before && bodyOf(before)?.fields) || {};
+    const fields = bodyOf(leading)?.fields;
+    const canUndo = fields && !leading.deleted && fields.status !== 'closed' && Object.keys(typedOf(this.before)).length > 0;
+    this.part('[data-undo-change]').toggleAttribute('hidden', !canUndo || sameTyped(fields, this.before));
     this.part('[data-history]').toggleAttribute('hidden', all.length < 2);
     if (this.part('[data-history]').hasAttribute('open')) this.showHistory().catch(cannotOpen);
   }
@@ -387,6 +397,28 @@ function without(fields, live) {
   return Object.fromEntries(Object.entries(fields).filter(([name]) => !(name.startsWith('card_') && parts.some(part => isShown(name, part)))));
 }
 
+/** @param {Fields} one @param {Fields} other */
+const sameTyped = (one, other) =>
+  [...new Set([one, other].flatMap(each => Object.keys(typedOf(each))))].every(name => (one[name] ?? '') === (other[name] ?? ''));
+
+/** A job with what was typed before, and what it said to that; all else as it is now. @param {Fields} fields @param {Fields} before */
+function asBefore(fields, before) {
+  const isTyped = (/** @type {string} */ name) => isShown(name, '') || name in typedOf({ [name]: '' });
+  const kept = (/** @type {Fields} */ from, /** @type {boolean} */ typed) => Object.entries(from).filter(([name]) => isTyped(name) === typed);
+  return Object.fromEntries([...kept(fields, false), ...kept(before, true)]);
+}
+
+/** A line that waits for a field of the job, and leads nowhere else, leads there. @param {Element} card @param {Row} job */
+function leadToField(card, job) {
+  for (const line of card.querySelectorAll('.missing[data-line]')) {
+    const value = line.querySelector('dd');
+    if (!value || value.querySelector('a')) continue;
+    const link = /** @type {HTMLAnchorElement} */ (element('a', textOf(value)));
+    link.href = `${changeAddress(job)}&field=${line.getAttribute('data-line')}`;
+    value.replaceChildren(link);
+  }
+}
+
 /** The links of a card lead to the same question, from where what is changed can be taken back. @param {Element} card @param {string} id */
 function leadBack(card, id) {
   for (const link of card.querySelectorAll('a[href]')) {
@@ -396,7 +428,7 @@ function leadBack(card, id) {
 }
 
 /** The answer region to a question, as the form would be given it; null if there is none to be had. @param {string} address */
-async function asked(address) {
+export async function asked(address) {
   try {
     const response = await fetch(address, { headers: { 'HX-Request': 'true' } });
     if (!response.ok) return null;

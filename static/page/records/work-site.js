@@ -58,7 +58,9 @@ function told(place, list) {
 function way(place, name, id, cards) {
   const link = /** @type {HTMLAnchorElement} */ (element('a', place.dataset.openList ?? ''));
   link.className = 'action';
-  link.href = cards.querySelector(`[data-line="${CSS.escape(name)}"] a`)?.getAttribute('href') ?? `${name}#job=${id}`;
+  // Its own line, or any other that was worked out by it: with what the job says to it.
+  const led = cards.querySelector(`[data-line="${CSS.escape(name)}"] a`) ?? cards.querySelector(`a[href^="${CSS.escape(name)}?"]`);
+  link.href = led?.getAttribute('href') ?? `${name}#job=${id}`;
   return link;
 }
 

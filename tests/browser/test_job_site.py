@@ -56,6 +56,12 @@ def test_ticks_the_watch_and_photos_are_the_job_s_and_stay_as_they_were_when_it_
     page.locator(fire).tap()
     page.locator("[data-begin]").wait_for()
     assert page.locator("[data-left]").is_hidden(), "the other job's watch does not run here"
+    assert page.locator("[name=place]:checked").get_attribute("value") == "outdoors", "as the job says it"
+    # What was answered here for this job, and not taken into it, is offered again.
+    page.evaluate("id => localStorage.setItem(`inputs:hot-work#${id}`, 'work_on=open&place=indoors')", id)
+    page.goto("about:blank")
+    page.goto(f"{server.address}hot-work#job={id}&take=place:where")
+    page.get_by_role("button", name="Take into the job").wait_for()
     open_job(page, server.address, id)
 
     # No spark is known of: no end is claimed. Then it is the button's time, the question's minutes.

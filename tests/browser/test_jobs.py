@@ -135,7 +135,7 @@ def test_what_is_changed_in_a_question_is_taken_back_into_the_job(phone: Browser
     page.wait_for_url("**/settings?*3/16*")  # it has settled, and what it was opened for is not lost
     page.reload()
     take.tap()  # one tap keeps it
-    page.wait_for_url(f"**/work#{id}")
+    page.wait_for_url(f"{server.address}work#{id}")
     page.locator("[data-cards][data-worked-out=yes]").wait_for()
     assert "0.188 in" in " ".join(page.locator("[data-cards]").inner_text().split())
     assert page.locator("[data-different]").is_hidden(), "what it says was kept with it"

@@ -138,16 +138,7 @@ def _close_relations(calculator: Calculator, given: Given, reply: Reply) -> Mess
 
 
 def _one_of(names: list[Message], count: int) -> Message:
-    return say("waiting.one-of" if count == 1 else "waiting.more", names=_listed(names, "list.or"), count=count)
-
-
-def _listed(names: list[Message], last: str) -> Message:
-    """Return names as a list in words: `a, b or c` for list.or, `a, b and c` for list.and."""
-    listed = names[-1]
-    for position in range(len(names) - 2, -1, -1):
-        joint = last if position == len(names) - 2 else "list.comma"
-        listed = say(joint, first=names[position], rest=listed)
-    return listed
+    return say("waiting.one-of" if count == 1 else "waiting.more", names=reading.listed(names, "list.or"), count=count)
 
 
 def _takes_part(relation: Relation, given: Given) -> bool:
@@ -165,7 +156,7 @@ def _solve(calculator: Calculator, relation: Relation, unknown: str, given: Give
     field = _quantity_field(calculator, unknown)
     low, high = reading.limits(field)
     if not numerals.is_finite(value) or ranges.above(low, value) or ranges.above(value, high):
-        raise _solved_outside(calculator, field, value, given)
+        raise _solved_outside(calculator, relation, field, value, given)
     given.fill(unknown, value)
     if relation.required:
         given.solved_for = unknown
@@ -184,20 +175,25 @@ def _quantity_field(calculator: Calculator, name: str) -> Quantity:
     return field
 
 
-def _solved_outside(calculator: Calculator, field: Quantity, value: float, given: Given) -> Refusal:
+def _solved_outside(calculator: Calculator, relation: Relation, field: Quantity, value: float, given: Given) -> Refusal:
+    """Refuse what a relation leads to, and name the numbers that were typed and lead there."""
     low, high = reading.limits(field)
     unit = given.units.get(field.name)
-    shown = Measured(value, field.quantity.name, None, unit) if numerals.is_finite(value) else say("not-finite")
-    return Refusal(
-        "",
-        say(
-            "solved.outside",
-            label=reading.label(calculator, field),
-            value=shown,
-            low=Measured(low, field.quantity.name, None, unit),
-            high=Measured(high, field.quantity.name, None, unit),
-        ),
-    )
+    typed = []
+    for name in relation.fields:
+        if name != field.name and name in given.typed and isinstance(given.values.get(name), float):
+            other = _quantity_field(calculator, name)
+            shown = given.measured(name, other.quantity.name)
+            typed.append(say("solved.typed", label=reading.label(calculator, other), value=shown))
+    parameters: dict[str, object] = {
+        "label": reading.label(calculator, field),
+        "value": Measured(value, field.quantity.name, None, unit) if numerals.is_finite(value) else say("not-finite"),
+        "low": Measured(low, field.quantity.name, None, unit, 1.0),
+        "high": Measured(high, field.quantity.name, None, unit, -1.0),
+    }
+    if typed:
+        parameters["typed"] = reading.listed(typed, "list.and")
+    return Refusal("", say("solved.outside-from" if typed else "solved.outside", **parameters))
 
 
 def _agreement(calculator: Calculator, relation: Relation, given: Given) -> Message:
@@ -208,7 +204,7 @@ def _agreement(calculator: Calculator, relation: Relation, given: Given) -> Mess
     reckoned = _solved(relation, relation.check, others)
     quantity = _quantity_field(calculator, relation.check)
     if not numerals.is_finite(reckoned):
-        raise _solved_outside(calculator, quantity, reckoned, given)
+        raise _solved_outside(calculator, relation, quantity, reckoned, given)
     # Settled first: two that agree must not differ by the last bit, which no two maths libraries share.
     difference = numerals.settle(typed, 8) - numerals.settle(reckoned, 8)
     difference = numerals.settle(difference / (reckoned or typed or 1.0), 6)
@@ -240,7 +236,7 @@ def _range_message(calculator: Calculator, error: OutOfRange, given: Given) -> M
             low = low if error.low is None else error.low
             high = high if error.high is None else error.high
             unit = given.units.get(field.name, field.quantity.si)
-            return reading.between(calculator, field, reading.label(calculator, field), low, high, unit)
+            return reading.between(calculator, field, reading.label(calculator, field), low, high, unit, error.value)
     return say("formula.outside", name=error.name.replace("_", " "))
 
 
@@ -287,7 +283,8 @@ def _what_moves_it(calculator: Calculator, given: Given, answer: Answer) -> Mess
     movers = [(change, name) for change, name in changes if abs(change) == most]
     id = "moves.up" if movers[0][0] > 0 else "moves.down"
     names = [name for change, name in movers if change == movers[0][0]]
-    return say(id, names=_listed(names, "list.and"), percent=Plain(most * 100.0, 2))
+    moved_label = headline.label or say(calculator.name + ".result." + headline.name)
+    return say(id, names=reading.listed(names, "list.and"), percent=Plain(most * 100.0, 2), label=moved_label)
 
 
 def _again_with(calculator: Calculator, given: Given, name: str, value: float, solved: str | None) -> float | None:

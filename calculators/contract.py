@@ -35,9 +35,15 @@ def say(id: str, **parameters: object) -> Message:
 
 
 class Measured:
-    """A number with its quantity, to be shown in the reader's units; `value` is in coherent SI."""
+    """A number with its quantity, to be shown in the reader's units; `value` is in coherent SI.
 
-    def __init__(self, value: float, quantity: str, figures: int | None = None, unit: str | None = None) -> None:
+    `inward` is 1.0 for a lowest and -1.0 for a highest limit: it is rounded so that what is shown is accepted.
+    """
+
+    def __init__(
+        self, value: float, quantity: str, figures: int | None = None, unit: str | None = None, inward: float = 0.0
+    ) -> None:
+        self.inward = inward
         self.value = value
         self.quantity = quantities.quantity(quantity)
         self.figures = figures
@@ -277,9 +283,12 @@ class Table:
 
 
 class Finding:
-    """One of several ranked possibilities: what, how sure (a word), and why; `key` names it for the phone's memory."""
+    """One of several ranked possibilities: what, how sure (a word), and why; `key` names it for the phone's memory.
 
-    def __init__(self, what: Message, sureness: Message, why: Message, key: str = "") -> None:
+    Where nothing was given to be sure by, `sureness` is None.
+    """
+
+    def __init__(self, what: Message, sureness: Message | None, why: Message, key: str = "") -> None:
         self.what = what
         self.sureness = sureness
         self.why = why
@@ -417,7 +426,7 @@ class Drawing:
 
 
 class Verdict:
-    """Whether a limit is kept: `inside`, `outside` or `unclear`.
+    """Whether a limit is kept: `inside`, `outside` or `unclear`; or a `warning`, where something may go wrong within it.
 
     `message` follows that word, short enough to stay in sight; `remedy` says what would change the verdict.
     """

@@ -18,7 +18,7 @@ from calculators.contract import (
 from calculators.facts import conductors as leads
 from calculators.facts import faults as facts
 from calculators.facts import processes, shielding, transfer
-from calculators.fault_case import CLEARED, SELF_SHIELDED, Case, Suspect
+from calculators.fault_case import CLEARED, OPEN, SELF_SHIELDED, Case, Suspect
 from calculators.fault_finder_words import ENGLISH
 from calculators.fault_onward import CRACKS, Onward
 from calculators.fault_remedy import Remedy
@@ -113,20 +113,21 @@ def _findings(case: Case) -> list[object]:
     found: list[object] = []
     for name, suspects in (("causes", likely), ("cleared", cleared)):
         if suspects:
-            items = tuple([_finding(case, suspect) for suspect in suspects])
+            judged = suspects[0].level > OPEN or name == "cleared"
+            items = tuple([_finding(case, suspect, judged) for suspect in suspects])
             remember = case.fault + "." + case.metal + "." + case.kind if name == "causes" else ""
-            found.append(Findings(name, say("fault-finder." + name), items, remember))
+            found.append(Findings(name, say("fault-finder." + name + ("" if judged else ".unjudged")), items, remember))
     return found
 
 
-def _finding(case: Case, suspect: Suspect) -> Finding:
+def _finding(case: Case, suspect: Suspect, judged: bool) -> Finding:
     if suspect.level == CLEARED:
         why = say("fault-finder.cleared.why")
     else:
         look = say("fault-finder.look." + suspect.cause)
         why = say("fault-finder.why", look=look, change=_change(case, Remedy(case, suspect.cause)))
     standing = say("standing." + dict(OF)[suspect.source].standing)
-    sure = say("fault-finder.sure." + str(suspect.level), standing=standing)
+    sure = say("fault-finder.sure." + str(suspect.level), standing=standing) if judged else None
     return Finding(say("fault-finder.cause." + suspect.cause), sure, why, suspect.cause)
 
 

@@ -3,7 +3,7 @@
 ENGLISH = {
     "title": "Filler name",
     "question": "What does the name on this wire or rod say?",
-    "found-by": "wire rod electrode class classification spool label box code er70s-6 e71t e7018 7018 6010 309 4043 5356 aws a5 iso 14341 low hydrogen what does it mean",
+    "found-by": "wire rod electrode flux core flux-core class classification spool label box code er70s-6 e71t e7018 7018 6010 309 4043 5356 aws a5 iso 14341 low hydrogen what does it mean",
     "lead": "Type the class as it is printed. Capitals, spaces and hyphens do not matter.",
     "field.filler": "Class",
     "hint.filler": "The class, not the maker's own name for it.",

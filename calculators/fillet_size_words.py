@@ -52,7 +52,7 @@ ENGLISH = {
     "hint.edge_thickness": "Blank takes the thinner part.",
     "field.root_gap": "Gap between the parts",
     "hint.root_gap": "A feeler gauge tells. Blank counts none.",
-    "range.root_gap": "with more than 3/16 in the parts are to be brought closer, and the engineer asked",
+    "range.root_gap.high": "with more than 3/16 in the parts are to be brought closer, and the engineer asked",
     "field.directional_increase": "Increase for a force across the weld",
     "hint.directional_increase": "Off, unless the engineer says that it may be counted.",
     "option.directional_increase.off": "Off",

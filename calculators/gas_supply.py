@@ -172,7 +172,7 @@ def _answer(given: Given) -> Answer:
     supply = Supply(given)
     joints = JointsLeft(supply)
     headline = "arc_time" if supply.judged else given.solved_for or "gas_volume"
-    results: list[object] = [_likely(supply, headline)]
+    results: list[object] = [_likely(supply, headline, _reserve(supply))]
     if headline == "cylinder_water_volume":
         results += _next_size(given)
     if headline != "gas_volume":
@@ -183,7 +183,6 @@ def _answer(given: Given) -> Answer:
         if name in given.made and name != headline:
             results.append(_likely(supply, name))
     results += joints.results(say("gas-supply.band.joints"))
-    results += _ideal(supply) if supply.in_cylinder else []
     if supply.judged:
         results.append(_bars(supply))
     if not supply.needed and headline != "gas_flow":
@@ -204,8 +203,8 @@ def _answer(given: Given) -> Answer:
 _QUANTITIES = {"cylinder_mass": "gas_mass", "tare": "gas_mass"}
 
 
-def _likely(supply: Supply, name: str) -> Number:
-    """Return a number of the answer with its band and, a long time, in hours."""
+def _likely(supply: Supply, name: str, beside: Message | None = None) -> Number:
+    """Return a number of the answer with its band, what stands beside it and, a long time, in hours."""
     value = supply.lasting() if name == "arc_time" else supply.given.number(name)
     band = supply.band(name)
     label = say("gas-supply.result.gas_volume-needed") if name == "gas_volume" and supply.needed else None
@@ -217,7 +216,7 @@ def _likely(supply: Supply, name: str) -> Number:
         high=None if band is None else band[1],
         band=None if band is None else say("gas-supply.band", parts=_listed(band[2])),
         label=label,
-        in_words=_in_hours(value) if name == "arc_time" else None,
+        in_words=_beside(_in_hours(value) if name == "arc_time" else None, beside),
     )
 
 
@@ -230,19 +229,13 @@ def _listed(parts: tuple[str, ...]) -> Message:
     return listed
 
 
+def _beside(first: Message | None, rest: Message | None) -> Message | None:
+    return say("gas-supply.beside", first=first, rest=rest) if first and rest else first or rest
+
+
 def _in_hours(time: float) -> Message | None:
     minutes = int(numerals.settle(time / 60.0) + 0.5)
     return None if minutes < 90 else say("gas-supply.hours", hours=minutes // 60, minutes=minutes % 60)
-
-
-def _ideal(supply: Supply) -> list[Number]:
-    """Return what the ideal gas law would have said, and how far that is off."""
-    ideal = supply.ideal()
-    off = numerals.settle(ideal / supply.usable - 1.0, 3)
-    id = "gas-supply.ideal.more" if off > 0.0 else "gas-supply.ideal.less"
-    difference = Measured(abs(ideal - supply.usable), "gas_volume", 2)
-    words = say(id, percent=Plain(abs(off) * 100.0, 2), difference=difference)
-    return [Number("ideal_gas_volume", ideal, "gas_volume", in_words=words)]
 
 
 def _next_size(given: Given) -> list[Words]:
@@ -385,13 +378,21 @@ def _notes_on_pressure(supply: Supply) -> list[Message]:
         colder = Measured(COLD, "cylinder_temperature")
         percent = Plain(cold * 100.0, 2)
         notes.append(say("gas-supply.note.temperature", temperature=taken, cold=colder, percent=percent))
-    if supply.needed and "reserve" in given.made:
-        notes.append(say("gas-supply.note.empty"))
-    elif _could_keep_reserve(supply):
-        kept = supply.usable - supply.usable_above(USUAL_RESERVE)
-        reserve = Measured(USUAL_RESERVE, "cylinder_pressure", 2, given.units.get("cylinder_pressure"))
-        notes.append(say("gas-supply.note.reserve", reserve=reserve, gas_volume=Measured(kept, "gas_volume", 2)))
     return notes
+
+
+def _reserve(supply: Supply) -> Message | None:
+    """Return that the headline keeps nothing back, where it does not: nobody is to read that three screens below."""
+    given = supply.given
+    if not supply.in_cylinder or "reserve" not in given.made:
+        return None
+    if supply.needed:
+        return say("gas-supply.no-reserve.needed")
+    if not _could_keep_reserve(supply):
+        return say("gas-supply.no-reserve.low")
+    kept = supply.usable - supply.usable_above(USUAL_RESERVE)
+    reserve = Measured(USUAL_RESERVE, "cylinder_pressure", 2, given.units.get("cylinder_pressure"))
+    return say("gas-supply.no-reserve", reserve=reserve, gas_volume=Measured(kept, "gas_volume", 2))
 
 
 def _could_keep_reserve(supply: Supply) -> bool:

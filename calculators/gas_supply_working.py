@@ -1,5 +1,6 @@
 """The working of a gas supply, line by line."""
 
+from calculators import numerals
 from calculators.contract import Measured, Message, Plain, say
 from calculators.cylinder_supply import Supply
 from calculators.facts.gas_state import CARBON_DIOXIDE_REFERENCE_DENSITY, STANDARD_ATMOSPHERE
@@ -82,4 +83,16 @@ def _of_pressure(supply: Supply) -> list[Message]:
     temperature = Measured(supply.temperature, "cylinder_temperature", None, given.units.get("cylinder_temperature"))
     shown = Measured(absolute, "cylinder_pressure", 4, given.units.get("cylinder_pressure"))
     lines.append(say("gas-supply.working.factor", absolute=shown, temperature=temperature, factor=Plain(factor, 4)))
-    return lines
+    return lines + [_ideal(supply)]
+
+
+def _ideal(supply: Supply) -> Message:
+    """Return what the ideal gas law would have said, and how far that is off."""
+    ideal = supply.ideal()
+    off = numerals.settle(ideal / supply.usable - 1.0, 3)
+    return say(
+        "gas-supply.working.ideal-" + ("more" if off > 0.0 else "less"),
+        gas_volume=Measured(ideal, "gas_volume"),
+        percent=Plain(abs(off) * 100.0, 2),
+        difference=Measured(abs(ideal - supply.usable), "gas_volume", 2),
+    )

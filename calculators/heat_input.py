@@ -295,7 +295,9 @@ CALCULATOR = Calculator(
             presets=("8 in/min", "10 in/min", "12 in/min", "16 in/min"),
         ),
         Quantity("weld_length", optional=True, when=("measured_by", _ONE_WELD), presets=("6 in", "12 in")),
-        Quantity("arc_time", optional=True, when=("measured_by", ("meters", "power")), hint=True, timer=True),
+        Quantity(
+            "arc_time", "pass_time", optional=True, when=("measured_by", ("meters", "power")), hint=True, timer=True
+        ),
         Rows("passes", ROW_FIELDS, most=8, optional=False, when=("measured_by", ("passes",))),
         Quantity("heat_input", when=("measured_by", _ONE_WELD), hint=True),
         Choice("limit_basis", ("arc-energy", "heat-input"), optional=True),

@@ -41,6 +41,7 @@ ROW_FIELDS = (
     ),
     Quantity(
         "arc_time",
+        "pass_time",
         when=("readings", _WITH_TIME),
         low=1.0 / 60.0,
         high=600.0,

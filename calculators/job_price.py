@@ -122,6 +122,7 @@ class _Price:
             self._rate("distance_price", "drive_distance")
             price = given.measured("distance_price")
             distance = Measured(given.number("drive_distance"), "drive_distance", 6, (price.unit or "")[1:])
+            price.figures = _figures(price.value, price.unit or "")
             self._times("drive_distance", distance, price)
         if given.has("drive_time"):
             name = "drive_rate" if given.has("drive_rate") else "labor_rate"

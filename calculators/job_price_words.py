@@ -60,7 +60,7 @@ ENGLISH = {
     "gas": "Gas: {amount} at {price} for {fill}",
     "counted": "{name}: {count} × {price}",
     "tax": "Tax",
-    "line.subtotal": "Together",
+    "line.subtotal": "Subtotal",
     "line.discount": "Discount {percent}",
     "line.tax": "{name} {percent} on {taxed}",
     "line.deposit": "Deposit",

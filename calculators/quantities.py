@@ -79,6 +79,7 @@ _ALL = (
         steps=(("in/min", "1"), ("mm/s", "0.5"), ("m/min", "0.05")),
     ),
     _q("weld_length", _LENGTH, "mm", "in", 1.0, 1000000.0, steps=_ALONG),
+    _q("pass_time", ("s", "min", "h"), "min", "min", 0.01, 60000.0, steps=(("s", "5"), ("min", "1"), ("h", "0.5"))),
     _q("arc_time", ("s", "min", "h"), "min", "min", 0.01, 60000.0, steps=(("s", "5"), ("min", "1"), ("h", "0.5"))),
     _q("thermal_efficiency", ("", "%"), "", "", 0.2, 1.0),
     _q("heat_input", _LINE_ENERGY, "J/mm", "kJ/in", 5.0, 20000.0, steps=_ENERGY),
@@ -206,7 +207,7 @@ _ALL = (
     _q("money", ("",), "", "", 0.0, 1e12, places=(("", 2),)),
     _q("price", ("",), "", "", 0.0, 1e6, places=(("", 2),), money=True),
     _q("drive_distance", ("mi", "km"), "km", "mi", 0.0, 10000.0, steps=(("mi", "5"), ("km", "5"))),
-    _q("distance_price", ("/mi", "/km"), "/km", "/mi", 0.0, 1000.0, places=(("/mi", 3), ("/km", 3)), money=True),
+    _q("distance_price", ("/mi", "/km"), "/km", "/mi", 0.0, 1000.0, places=(("/mi", 2), ("/km", 2)), money=True),
     _q("work_time", ("h", "min"), "h", "h", 0.0, 1000.0, steps=_HOURS),
 )
 _BY_NAME = {entry.name: entry for entry in _ALL}

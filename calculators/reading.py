@@ -190,7 +190,8 @@ def _read_quantity(
     if unit_text:
         unit = units.named(unit_text)
         if unit is None or unit not in quantity.units:
-            offered = " ".join(units.sign(each) for each in quantity.units if each) or say("number.no-unit")
+            signs = [Message("number.plain-unit", (("unit", units.sign(each)),)) for each in quantity.units if each]
+            offered = listed(signs, "list.or") if signs else say("number.no-unit")
             raise Refusal("", say("number.unit", label=name, unit=unit_text, units=offered))
     assert unit is not None
     try:
@@ -206,7 +207,7 @@ def _read_quantity(
     if field.whole and settled != int(settled):
         raise Refusal("", say("number.whole", label=name))
     if ranges.above(low, coherent) or ranges.above(coherent, high):
-        raise Refusal("", between(calculator, field, name, low, high, unit))
+        raise Refusal("", between(calculator, field, name, low, high, unit, coherent))
     return float(int(settled)) if field.whole else coherent
 
 
@@ -216,42 +217,36 @@ def as_typed(value: Measured, system: str) -> str:
     return (numerals.significant(units.from_coherent(value.value, unit), 6, False) + " " + unit).strip(" ")
 
 
+def listed(names: list[Message], last: str) -> Message:
+    """Return names as a list in words: `a, b or c` for list.or, `a, b and c` for list.and."""
+    listed = names[-1]
+    for position in range(len(names) - 2, -1, -1):
+        joint = last if position == len(names) - 2 else "list.comma"
+        listed = say(joint, first=names[position], rest=listed)
+    return listed
+
+
 def limits(field: Quantity) -> tuple[float, float]:
     """Return the lowest and highest value of a field, [coherent SI]."""
     return units.to_coherent(field.low, field.quantity.si), units.to_coherent(field.high, field.quantity.si)
 
 
-def between(calculator: Calculator, field: Quantity, name: Message, low: float, high: float, unit: str) -> Message:
+def between(
+    calculator: Calculator, field: Quantity, name: Message, low: float, high: float, unit: str, value: float
+) -> Message:
+    """Return that a field must be between two limits, and why; a reason may hold for one of the two sides alone."""
     reason_id = "range." + field.name
+    if reason_id not in calculator.english:
+        reason_id += ".low" if ranges.above(low, value) else ".high"
     id = "number.between"
     parameters: dict[str, object] = {}
     if reason_id in calculator.english:
         id = "number.between-because"
         parameters["reason"] = say(calculator.name + "." + reason_id)
     parameters["label"] = name
-    parameters["low"] = _shown_limit(field, low, unit, 1.0)
-    parameters["high"] = _shown_limit(field, high, unit, -1.0)
+    parameters["low"] = Measured(low, field.quantity.name, None, unit, 1.0)
+    parameters["high"] = Measured(high, field.quantity.name, None, unit, -1.0)
     return Message(id, tuple((key, parameters[key]) for key in sorted(parameters)))
-
-
-def _shown_limit(field: Quantity, limit: float, unit: str, inward: float) -> Measured:
-    """Return a limit as it is shown, its last digit moved inward if need be: what is shown must be accepted."""
-    number = units.from_coherent(limit, unit)
-    figures = field.quantity.figures
-    places = field.quantity.decimals(unit)
-    step = 1.0
-    if places is None:
-        shown = numerals.settle(number, figures)
-        while abs(shown) >= step * 10**figures:
-            step *= 10.0
-        while abs(shown) < step * 10 ** (figures - 1) and step > 1e-9:
-            step /= 10.0
-    else:
-        shown = numerals.parse(numerals.fixed(number, places)) or 0.0
-        step = 10.0**-places
-    if numerals.settle(shown) * inward < numerals.settle(number) * inward:
-        shown = numerals.settle(shown + step * inward)
-    return Measured(units.to_coherent(shown, unit), field.quantity.name, None, unit)
 
 
 def _bad_number(name: Message, bad: numerals.BadNumber) -> Message:

@@ -149,12 +149,12 @@ def _doubts(given: Given, trial: Trial, bead: Bead) -> list[str]:
 
 
 def _verdict(trial: Trial, doubts: list[str]) -> Verdict | None:
-    """Return the first doubt, beside the headline; no doubt is no permission."""
+    """Return the first doubt as a warning beside the headline; no doubt is no permission."""
     if not doubts:
         return None
     # Heat that helps steel harms aluminum with much magnesium.
     remedy = "cold-aluminum" if doubts[0] == "cold" and trial.metal == "aluminum" else doubts[0]
-    return Verdict("unclear", _doubt("settings.doubt.", doubts[0], trial), _doubt("settings.remedy.", remedy, trial))
+    return Verdict("warning", _doubt("settings.doubt.", doubts[0], trial), _doubt("settings.remedy.", remedy, trial))
 
 
 def _doubt(kind: str, doubt: str, trial: Trial) -> Message:
@@ -198,6 +198,9 @@ def _dialled(trial: Trial, machine: Machine) -> Message:
         voltage=Measured(trial.voltage + trial.drop, "voltage", 3),
         current=Measured(trial.current, "current", 3),
     )
+    held = trial.chosen_by()
+    if held in ("wire", "machine"):
+        dialled = say("settings.dial-most-" + held, dialled=dialled, mode=say("settings.mode." + trial.mode))
     own = machine.words(trial.feed, trial.voltage, trial.drop)
     return dialled if own is None else say("settings.dial-own", own=own, dialled=dialled)
 

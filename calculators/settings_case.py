@@ -141,6 +141,7 @@ class Trial:
         )
         half = self.law.half_band
         self.feed = self.law.feed(self.current, self.extension)
+        # Feeds of real arcs at this same current, so that a current held down by wire or machine narrows no band.
         self.feeds = (self.feed * (1.0 - half), self.feed * (1.0 + half))
         return None
 

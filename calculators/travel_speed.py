@@ -275,7 +275,7 @@ CALCULATOR = Calculator(
             "travel_speed", hint=True, presets=("8 in/min", "10 in/min", "12 in/min", "16 in/min", "4 mm/s", "6 mm/s")
         ),
         Quantity("weld_length", optional=True, presets=("6 in", "12 in", "200 mm")),
-        Quantity("arc_time", optional=True, hint=True, timer=True),
+        Quantity("arc_time", "pass_time", optional=True, hint=True, timer=True),
         Quantity("overweld_factor", hint=True, presets=("1", "1.2", "1.4")),
         Choice("wire_and_gas", _SOLID, default="solid-argon-25-carbon-dioxide"),
         Quantity("deposition_efficiency", hint=True),

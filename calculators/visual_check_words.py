@@ -21,7 +21,7 @@ ENGLISH = {
     "option.seen.fusion": "Not fused, or rolled over the toe",
     "option.seen.crater": "Crater not filled",
     "field.thickness": "Thickness at the weld",
-    "range.thickness": "AWS D1.1 begins at 1/8 in (3 mm)",
+    "range.thickness.low": "AWS D1.1 begins at 1/8 in (3 mm)",
     "field.undercut_depth": "Deepest undercut",
     "field.undercut_length": "Length deeper than 1/32 in (0.8 mm)",
     "hint.undercut_length": "All of it, in the worst 12 in (300 mm).",

@@ -16,7 +16,7 @@ ENGLISH = {
     "hint.deposition_rate": "Weld metal for an hour of arc.",
     "field.labor_rate": "Labor",
     "hint.labor_rate": "An hour with all it has to carry: wages, truck, tools, insurance.",
-    "range.labor_rate": "an hour costs something, your own too",
+    "range.labor_rate.low": "an hour costs something, your own too",
     "field.weld_area": "Cross-section of the weld",
     "hint.weld_area": "What is laid down, all passes. Joint fill works it out.",
     "field.weld_length": "Weld length",

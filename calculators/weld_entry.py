@@ -270,7 +270,7 @@ CALCULATOR = Calculator(
         Quantity("voltage", optional=True, presets=("18 V", "20 V", "24 V", "27 V")),
         Quantity("current", optional=True, presets=("120 A", "150 A", "180 A", "220 A")),
         Quantity("weld_length", optional=True, presets=("6 in", "12 in", "150 mm", "300 mm")),
-        Quantity("arc_time", optional=True, timer=True),
+        Quantity("arc_time", "pass_time", optional=True, timer=True),
         Quantity("travel_speed", optional=True, hint=True),
         Quantity("preheat_measured", "preheat_temperature", optional=True),
         Quantity("interpass_measured", "preheat_temperature", optional=True),

@@ -322,7 +322,7 @@ def _next(given: Given) -> tuple[Next, ...]:
 ENGLISH = {
     "title": "Wire feed and current",
     "question": "What wire feed gives this current, and what current does this feed draw?",
-    "found-by": "wfs ipm amps amperage current dial speed feed rate stickout ctwd stick out melting burn off birdnest contact tip",
+    "found-by": "wfs ipm amps 1/4 amperage current dial speed feed rate stickout ctwd stick out melting burn off birdnest contact tip",
     "lead": "Leave one of current, wire feed speed and contact tip to work blank: it is worked out.",
     "field.current": "Current",
     "field.contact_tip_to_work": "Contact tip to work",

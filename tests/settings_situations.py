@@ -82,7 +82,7 @@ SITUATIONS: tuple[tuple[str, str, str, str, Bounds, Bounds, tuple[str, ...]], ..
         "Short-circuit",
         (165, 175),
         (19, 21.5),
-        ("Unclear", "laps cold", "Bevel", "break a test piece", "D1.1"),
+        ("Warning", "laps cold", "Bevel", "break a test piece", "D1.1"),
     ),
     (
         "exhaust pipe",
@@ -127,7 +127,7 @@ SITUATIONS: tuple[tuple[str, str, str, str, Bounds, Bounds, tuple[str, ...]], ..
         "Short-circuit",
         (140, 150),
         (18, 20.5),
-        ("Unclear", "laps cold", "Bevel", "grind to bright metal", "lead"),
+        ("Warning", "laps cold", "Bevel", "grind to bright metal", "lead"),
     ),
     (
         "bracket in carbon dioxide",
@@ -335,7 +335,7 @@ SITUATIONS: tuple[tuple[str, str, str, str, Bounds, Bounds, tuple[str, ...]], ..
         "Short-circuit",
         (160, 175),
         (18.5, 21.5),
-        ("Unclear", "laps cold"),
+        ("Warning", "laps cold"),
     ),
     (
         "trailer tongue, uphill",
@@ -355,7 +355,7 @@ REFUSED: tuple[tuple[str, str, str, str, tuple[str, ...]], ...] = (
         "short-circuit laps cold on half an inch, and this gas never sprays",
         "thickness=1/2 in",
         "gas",
-        ("20 % CO₂", "cored wire", "stick", "Process choice"),
+        ("20 % CO₂", "cored wire", "stick", "Which process?"),
     ),
     (
         "spray wanted with 75/25",
@@ -369,7 +369,7 @@ REFUSED: tuple[tuple[str, str, str, str, tuple[str, ...]], ...] = (
         "spray runs out of an uphill joint, and short-circuit does not fuse half an inch",
         f"thickness=1/2 in; position=vertical-up; wire_diameter=0.045 in; {SPRAY}",
         "position",
-        ("pulse", "cored wire", "stick", "Process choice"),
+        ("pulse", "cored wire", "stick", "Which process?"),
     ),
     (
         "heavy wire on sheet",
@@ -427,7 +427,7 @@ REFUSED: tuple[tuple[str, str, str, str, tuple[str, ...]], ...] = (
         "no law of its melting is known, so any feed would be a guess",
         "thickness=1/4 in; wire_kind=flux-cored",
         "wire_kind",
-        ("data sheet", "Process choice"),
+        ("data sheet", "Which process?"),
     ),
     (
         "machine too small",
@@ -441,7 +441,7 @@ REFUSED: tuple[tuple[str, str, str, str, tuple[str, ...]], ...] = (
         "the gas is blown off the puddle",
         "thickness=1/8 in; wind=wind",
         "wind",
-        ("Screen", "self-shielded", "stick", "Process choice"),
+        ("Screen", "self-shielded", "stick", "Which process?"),
     ),
     (
         "downhill on 1/4 in",

@@ -88,7 +88,7 @@ def test_answer_has_its_shape(name, system):
         for source in value["sources"]:
             assert set(source) == {"title", "standing"} and source["standing"] in STANDINGS
         if "verdict" in value:
-            assert value["verdict"] in ("inside", "outside", "unclear")
+            assert value["verdict"] in ("inside", "outside", "unclear", "warning")
 
 
 def _check_number(shown: dict[str, Any], result: Number, system: str) -> None:

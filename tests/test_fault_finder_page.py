@@ -620,7 +620,19 @@ def test_every_suspect_has_the_source_of_its_fault():
         for suspect in case_of(fault=fault).ranked:
             assert suspect.source == dict(causes)[suspect.cause]
             standing = dict(fault_sources.OF)[suspect.source].standing
-            assert f"({standing})" in said(ask(fault=fault), suspect.cause)["sureness"]
+            sureness = said(ask(fault=fault), suspect.cause)["sureness"]
+            assert sureness == "" or f"({standing})" in sureness
+
+
+def test_where_nothing_given_tells_that_is_said_once_and_of_no_cause():
+    body = walking.reply("/fault-finder", [("fault", "spatter")]).body
+    assert body.count("Nothing given points to one of them") == 1
+    assert "How sure" not in body
+    body = walking.reply(
+        "/fault-finder", [("fault", "spatter"), ("machine_voltage", "32 V"), ("current", "120 A")]
+    ).body
+    assert "Nothing given points" not in body
+    assert "How sure: nothing for or against" in body
 
 
 def test_levels_are_five_and_in_order():

@@ -110,6 +110,9 @@ WANTED = (
     ("air bag", "make-safe"),
     ("disconnect the battery", "make-safe"),
     ("it zaps me", "shock"),
+    ("amps for 1/4", "settings"),
+    ("amps for 1/4", "wire-feed"),
+    ("flux core", "settings"),
     ("welding in the rain", "shock"),
 )
 FIRST_FEW = 2

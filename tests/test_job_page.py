@@ -208,7 +208,7 @@ def test_a_job_typed_in_millimetres_hands_on_millimetres():
 
 def test_only_a_title_is_needed_and_what_is_missing_is_named():
     assert "Waiting for: Title" in walking.reply("/job", [("broken", "hinge")], partial=True).body
-    assert headline({"title": "Gate"}) == "To settle: 6. First: Joints (Before leaving)"
+    assert headline({"title": "Gate"}) == "To settle: 6. First: Joint (Before leaving)"
     found = cards({"title": "Gate"})
     assert found["hazards"]["metal"].state == "missing" and found["hazards"]["metal"].href == "metal-id"
     assert found["load"]["power"].value == "Waiting for: Power on site"

@@ -107,7 +107,7 @@ def _result(result: object, context: Context) -> Pairs:
                 [
                     Pairs(
                         ("what", sentence(item.what, context)),
-                        ("sureness", sentence(item.sureness, context)),
+                        ("sureness", "" if item.sureness is None else sentence(item.sureness, context)),
                         ("why", sentence(item.why, context)),
                     )
                     for item in result.items

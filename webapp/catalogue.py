@@ -5,6 +5,8 @@ own words; all others in `webapp/words/en.py`; those of another language in `web
 pseudo-language `zz` marks every sentence, so that a test can find text that did not come this way.
 """
 
+import math
+
 from calculators import numerals, units
 from calculators.contract import Measured, Message, Plain
 from webapp import shelf, translations
@@ -104,9 +106,29 @@ def amount(value: Measured, unit: str) -> str:
     """Return the number of a Measured in `unit`, as the vocabulary says it is shown."""
     number = units.from_coherent(value.value, unit)
     places = value.quantity.decimals(unit)
+    if value.inward:
+        return _limit(number, value, places)
     if value.figures is None and places is not None:
         return numerals.fixed(number, places)
     return numerals.significant(number, value.figures or value.quantity.figures)
+
+
+def _limit(number: float, value: Measured, places: int | None) -> str:
+    """Return a limit, its last digit moved inward if need be; zeros at its end are left off."""
+    step = 1.0
+    if places is None:
+        figures = value.quantity.figures
+        shown = numerals.settle(number, figures)
+        while abs(shown) >= step * 10**figures:
+            step *= 10.0
+        while abs(shown) < step * 10 ** (figures - 1) and step > 1e-9:
+            step /= 10.0
+    else:
+        shown = numerals.settle(math.floor(numerals.settle(number) * 10**places + 0.5) / 10.0**places)
+        step = 10.0**-places
+    if numerals.settle(shown) * value.inward < numerals.settle(number) * value.inward:
+        shown = numerals.settle(shown + step * value.inward)
+    return numerals.significant(shown, numerals.MOST_FIGURES)
 
 
 def with_unit(number: str, unit: str) -> str:

@@ -292,7 +292,9 @@ def _recording(filled: Filled, kind: str) -> str:
     changed = tag("h2", words("record.changed")) + tag("ul", "", 'class="changes"')
     save = tag("button", words("record.save"), 'type="button" data-record-save' + given(("corrects",)))
     open = 'class="action" href="' + _LISTS.get(kind, "log") + '" data-record-open' + given(("job",))
-    inner = tag("div", changed, "data-record-changed hidden") + tag("div", photo, 'class="field"')
+    inner = tag("div", changed, "data-record-changed hidden")
+    if filled.calculator.name not in _WITHOUT_PHOTO:
+        inner += tag("div", photo, 'class="field"')
     inner += tag("p", save, 'class="row-of-buttons"')
     inner += tag(
         "p", "", 'role="status" data-record-said' + given(("saved", "full", "refused", "versions", "last-time"))
@@ -309,6 +311,7 @@ def _recording(filled: Filled, kind: str) -> str:
     return tag("div", inner, 'class="recording" data-record="' + kind + results)
 
 
+_WITHOUT_PHOTO = ("job-price",)  # a price is of a job, which has its own photos
 _LISTS = {"weld-entry": "log", "job": "jobs", "stock": "truck"}
 
 
@@ -374,8 +377,10 @@ def _findings(filled: Filled, findings: Findings) -> str:
     items = ""
     for item in findings.items:
         what = tag("strong", filled.text(item.what))
-        sure = tag("span", filled.text(say("answer.sureness")) + ": " + filled.text(item.sureness), 'class="sureness"')
-        items += tag("li", what + " " + sure + tag("p", filled.text(item.why)))
+        if item.sureness is not None:
+            sure = filled.text(say("answer.sureness")) + ": " + filled.text(item.sureness)
+            what += " " + tag("span", sure, 'class="sureness"')
+        items += tag("li", what + tag("p", filled.text(item.why)))
     heading = tag("h2", filled.text(findings.heading))
     if not findings.remember:
         return tag("div", heading + tag("ol", items), 'class="findings"')

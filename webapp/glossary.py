@@ -5,7 +5,7 @@ from webapp import wording
 from webapp.catalogue import Context, sentence
 from webapp.markup import escape, tag
 
-_A3 = Source("AWS A3.0, terms, not read", "from memory")
+_A3 = Source("AWS A3.0 (terms; the standard itself was not seen)", "from memory")
 _EN1 = Source("EN 1011-1:1998, as tabulated by TWI", "standard")
 _EN2 = Source("EN 1011-2:2001, seen quoted", "standard")
 _IEC = Source("IEC 60974-1, seen quoted", "standard")

@@ -52,7 +52,7 @@ WORDS = {
     "hint.edge_thickness": "En blanco toma la pieza más delgada.",
     "field.root_gap": "Separación entre piezas",
     "hint.root_gap": "La mide una galga de lainas. En blanco no cuenta ninguna.",
-    "range.root_gap": "con más de 3/16 in hay que acercar las piezas y preguntar al ingeniero",
+    "range.root_gap.high": "con más de 3/16 in hay que acercar las piezas y preguntar al ingeniero",
     "field.directional_increase": "Aumento por fuerza transversal",
     "hint.directional_increase": "No, salvo que el ingeniero diga que se puede contar.",
     "option.directional_increase.off": "No",

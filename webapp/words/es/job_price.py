@@ -11,7 +11,7 @@ WORDS = {
     "field.drive_time": "Tiempo de viaje",
     "field.drive_rate": "Hora de viaje",
     "hint.drive_rate": "En blanco: como la mano de obra.",
-    "field.make_safe_time": "Dejar sin peligro",
+    "field.make_safe_time": "Bloquear y asegurar",
     "field.gouging_time": "Ranurado con arco",
     "field.prep_time": "Preparación",
     "field.fit_up_time": "Armado",

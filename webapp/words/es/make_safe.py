@@ -1,7 +1,7 @@
 """Sentences of `calculators/make_safe.py`, in Spanish."""
 
 WORDS = {
-    "title": "Dejar sin peligro",
+    "title": "Bloquear y asegurar",
     "question": "¿Qué puede moverse, reventar o caer en este trabajo?",
     "found-by": "energía almacenada bloqueo etiquetado lockout tagout loto calzar calzas gato torre resorte hidráulico presión batería bolsa de aire airbag rodamiento balero pinza masa ecu computadora antes de soldar llanta rueda rin máquina remolque camión tanque",
     "lead": "Lo que guarda fuerza puede matar con el motor apagado. Sus marcas se quedan en este teléfono, o con el trabajo.",

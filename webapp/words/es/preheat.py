@@ -51,7 +51,7 @@ WORDS = {
     "field.chromium": "Cromo (Cr)",
     "field.nickel": "Níquel (Ni)",
     "field.molybdenum": "Molibdeno (Mo)",
-    "label.lowest": "No más frío que, antes de cada pasada",
+    "label.lowest": "Temperatura mínima antes de cada pasada",
     "label.lowest-guessed": "Conjetura si no puede esperar: no más frío que",
     "label.highest": "No más caliente que, antes de cada pasada",
     "label.highest-guessed": "A ojo si no puede esperar: no más de",

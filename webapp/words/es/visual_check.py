@@ -21,7 +21,7 @@ WORDS = {
     "option.seen.fusion": "Falta de fusión, o solape en el pie",
     "option.seen.crater": "Cráter sin llenar",
     "field.thickness": "Espesor en la soldadura",
-    "range.thickness": "AWS D1.1 empieza en 1/8 in (3 mm)",
+    "range.thickness.low": "AWS D1.1 empieza en 1/8 in (3 mm)",
     "field.undercut_depth": "Socavado más hondo",
     "field.undercut_length": "Longitud con más de 1/32 in (0.8 mm)",
     "hint.undercut_length": "Toda, en las peores 12 in (300 mm).",

@@ -14,7 +14,7 @@ WORDS = {
     "hint.deposition_rate": "Metal de soldadura por hora de arco.",
     "field.labor_rate": "Mano de obra",
     "hint.labor_rate": "Una hora con todo lo que debe cubrir: sueldo, camioneta, herramienta, seguro.",
-    "range.labor_rate": "una hora cuesta algo, la suya también",
+    "range.labor_rate.low": "una hora cuesta algo, la suya también",
     "field.weld_area": "Sección de la soldadura",
     "hint.weld_area": "Lo depositado, todas las pasadas. Lo calcula Relleno de la unión.",
     "field.weld_length": "Largo de soldadura",

@@ -447,7 +447,7 @@ def test_a_refusal_by_range_names_both_ends_in_the_unit_typed():
 
 
 def test_a_refusal_by_a_narrower_range_says_why():
-    told = {"thickness": "Thickness must be between 0.1 mm and 50 mm: nobody tests thicker ones"}
+    told = {"thickness": "Thickness must be between 0.100 mm and 50 mm: nobody tests thicker ones"}
     assert errors(ask(joint="butt", thickness="60 mm")) == told
 
 

@@ -175,6 +175,7 @@ def test_difference_from_the_ideal_gas_is_shown(gas, percent):
     )
     (line,) = [plain(each) for each in answer["working"] if "ideal gas law, which is not used" in each]
     told = re.search(r"it would be ([0-9.]+) L: ([0-9.]+) L less, ([0-9.]+) %", line.replace("\u202f", ""))
+    assert told is not None, line
     ideal, less, shown = (float(each) for each in told.groups())
     # By hand: 50 L of (200 - 1.01325) bar at the reference temperature and 1.01325 bar.
     assert ideal == pytest.approx(50 * (200 / 1.01325 - 1), rel=5e-3)

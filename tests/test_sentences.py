@@ -43,7 +43,7 @@ MADE_IDS: dict[str, tuple[str, ...]] = {
     "theme.": ("auto", "dark", "noon"),
     "language.": ("en", *translations.LANGUAGES),
     "form.units.": ("us", "si"),
-    "answer.verdict.": ("inside", "outside", "unclear"),
+    "answer.verdict.": ("inside", "outside", "unclear", "warning"),
     "dial.": ("twice", "count", "pair", "unit", "range", "order", "volts-order", "place"),
     "jobs.": jobs_page.STATUSES,
     "jobs.state.": jobs_page.STATUSES,
@@ -187,6 +187,8 @@ def _declared_ids(asked: Calculator) -> Iterator[tuple[str, bool]]:
                 yield f"option.{field.name}.", False
         if isinstance(field, Quantity):
             yield f"range.{field.name}", False
+            yield f"range.{field.name}.low", False
+            yield f"range.{field.name}.high", False
         yield f"unasked.{field.name}", False
         if field.when is not None:
             yield f"unasked.{field.name}", False

@@ -114,7 +114,7 @@ def amount(value: Measured, unit: str) -> str:
 
 
 def _limit(number: float, value: Measured, places: int | None) -> str:
-    """Return a limit, its last digit moved inward if need be; zeros at its end are left off."""
+    """Return a limit, its last digit moved inward if need be; a fraction of zeros is left off."""
     step = 1.0
     if places is None:
         figures = value.quantity.figures
@@ -128,7 +128,9 @@ def _limit(number: float, value: Measured, places: int | None) -> str:
         step = 10.0**-places
     if numerals.settle(shown) * value.inward < numerals.settle(number) * value.inward:
         shown = numerals.settle(shown + step * value.inward)
-    return numerals.significant(shown, numerals.MOST_FIGURES)
+    if places is None or numerals.settle(shown) == math.floor(shown + 0.5):
+        return numerals.significant(shown, numerals.MOST_FIGURES)
+    return numerals.fixed(shown, places)
 
 
 def with_unit(number: str, unit: str) -> str:

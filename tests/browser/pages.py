@@ -8,12 +8,15 @@ import json
 import os
 import random
 from collections.abc import Iterator
+from typing import TypeVar
 from urllib.parse import urlencode
 
 from playwright.sync_api import BrowserContext, Page
 
 from tests import walking
 from webapp import shelf
+
+Option = TypeVar("Option")
 
 ALL = os.environ.get("WALK") == "all"
 TURN = 0 if ALL else int(os.environ.get("WALK", "0")) or random.SystemRandom().randrange(1, 1000)
@@ -40,7 +43,7 @@ def addresses(states: tuple[str, ...] = ONE_OF_EACH) -> list[str]:
     return found
 
 
-def by_turns(options: tuple[str, ...], number: int) -> tuple[str, ...]:
+def by_turns(options: tuple[Option, ...], number: int) -> tuple[Option, ...]:
     """Return the options for the page of that number: one of them, or all if all were asked for."""
     # One further in each round: three states of a page must not always meet the same of three options.
     return options if ALL else (options[(number + number // len(options) + TURN) % len(options)],)

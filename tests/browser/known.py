@@ -29,7 +29,7 @@ class Known:
 
 KNOWN = {
     # No number: a job of nothing but its title names what is missing. By hand, from the form.
-    "job": Known((("title", "gate", ""),), 0, 0, "", "To settle: 6. First: Joints (Before leaving)"),
+    "job": Known((("title", "gate", ""),), 0, 0, "", "To settle: 6. First: Joint (Before leaving)"),
     # 95 of call-out and 2.5 h at 90.00 are 320.00; 7 % of tax on it, 22.40. By hand.
     "job-price": Known(
         (

@@ -37,7 +37,7 @@ def test_short_circuit_serves_24_gauge_to_a_quarter_inch_in_every_position(posit
 
 def test_short_circuit_on_thick_metal_laps_cold():
     doubted = ask("settings", thickness="1/4 in", wire_diameter="0.045 in")
-    assert doubted["verdict"] == "unclear"
+    assert doubted["verdict"] == "warning"
     assert "laps cold" in ask("settings", 422, thickness="5/16 in", wire_diameter="0.045 in")["errors"]["gas"]
     assert "verdict" not in ask("settings", thickness="1/8 in")
 

@@ -9,7 +9,7 @@ from typing import Any
 from urllib.parse import parse_qs, urlencode, urlsplit
 
 import pytest
-from playwright.sync_api import BrowserContext, Dialog, Page
+from playwright.sync_api import BrowserContext, Dialog, Page, expect
 
 from tests.browser.driving import NoSignal, Server, Watch, visit, wait_until_carried
 from tests.browser.test_axe import AXE, RULES, RUN
@@ -311,7 +311,7 @@ def test_half_a_change_of_a_job_is_there_again_and_is_of_that_job_alone(phone: B
     assert page.input_value("#title") == ""
     open_job(page, server.address, id)
     page.get_by_role("link", name="Change", exact=True).tap()
-    page.wait_for_function("document.getElementById('joints-1-name')?.value === 'left ear'")
+    expect(page.locator("#joints-1-name")).to_have_value("left ear")
 
 
 # ---------------------------------------------------------------- a pass, taps

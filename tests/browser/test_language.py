@@ -7,7 +7,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser import test_demo
-from tests.browser.driving import NoSignal, Server, Watch, visit, wait_until_carried
+from tests.browser.driving import NoSignal, Server, Watch, visit, wait_until, wait_until_carried
 
 ASKED = "heat-input?voltage=24+V&current=180+A&travel_speed=12+in/min"
 IN_SPANISH = "html[lang=es]"
@@ -82,7 +82,7 @@ def test_what_was_chosen_before_there_was_a_worker_is_what_the_worker_answers_in
     page.goto(server.address + "?lang=es")
     assert page.locator("html").get_attribute("lang") == "es"
     wait_until_carried(page)
-    page.wait_for_function("caches.has('puddlebook-choices')")
+    wait_until(page, lambda: page.evaluate("() => caches.has('puddlebook-choices')"))
     with lose_signal(page, server):
         page.goto(server.address + "shade")
         assert page.locator("html").get_attribute("lang") == "es"

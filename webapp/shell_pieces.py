@@ -35,6 +35,7 @@ def _pieces(language: str) -> tuple[str, ...]:
     text = environment.get_template("shell.html").render(
         say=lambda id: sentence(say(id), context),
         language=ENGLISH if language == PSEUDO else language,
+        languages=(ENGLISH, *translations.LANGUAGES),
         asset=lambda path: "static/" + path + "?v=" + fingerprint(path),
     )
     for slot in ("@of-records@", "@head@", "@title@", "@main@"):
